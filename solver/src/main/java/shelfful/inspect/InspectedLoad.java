@@ -1,0 +1,42 @@
+package shelfful.inspect;
+
+import java.util.List;
+import shelfful.load.Load;
+
+/**
+ * A load that breaks no rule. Only the {@link Inspector} can make one, and only this can be shown, saved or
+ * drawn: a load that was never inspected does not compile.
+ */
+public final class InspectedLoad {
+  private final Load load;
+  private final List<LayerFigures> figures;
+  private final List<Finding> wishes;
+
+  InspectedLoad(Load load, List<LayerFigures> figures, List<Finding> wishes) {
+    this.load = load;
+    this.figures = List.copyOf(figures);
+    this.wishes = List.copyOf(wishes);
+  }
+
+  public Load load() {
+    return load;
+  }
+
+  /** What was measured, a row for each layer in the load's order. */
+  public List<LayerFigures> figures() {
+    return figures;
+  }
+
+  /** What was measured on one layer. */
+  public LayerFigures figures(String layerId) {
+    return figures.stream()
+        .filter(row -> row.layerId().equals(layerId))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("The load has no layer " + layerId));
+  }
+
+  /** Wishes of the house that are not met; none of them forbids the load. */
+  public List<Finding> wishes() {
+    return wishes;
+  }
+}

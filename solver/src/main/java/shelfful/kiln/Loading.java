@@ -1,0 +1,7 @@
+package shelfful.kiln;
+
+/** From where a kiln is loaded. */
+public enum Loading {
+  TOP,
+  FRONT
+}

@@ -1,0 +1,66 @@
+package shelfful.load;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import shelfful.studio.Studio;
+import shelfful.ware.Batch;
+import shelfful.ware.Form;
+import shelfful.ware.Piece;
+
+/**
+ * What is asked for one firing.
+ *
+ * @param studio everything there is to work with
+ * @param batches the list; ids unique, every form and glaze known to the studio
+ * @param firing what is to be fired, where and how
+ * @param columnPlanId the column plan to use, or empty to choose the best of the kiln's
+ * @param day of the firing, against which due dates count; empty when due dates do not count
+ * @param seed of the search: the same seed and steps give the same load
+ * @param steps how long to search, in steps of the search; 0 when the search is ended by time or by hand, and is
+ *     then not repeatable
+ */
+public record LoadRequest(
+    Studio studio,
+    List<Batch> batches,
+    Firing firing,
+    Optional<String> columnPlanId,
+    Optional<LocalDate> day,
+    long seed,
+    long steps) {
+  /** Takes its own copy and refuses batches whose form or glaze the studio does not have. */
+  public LoadRequest {
+    batches = List.copyOf(batches);
+    if (steps < 0) {
+      throw new IllegalArgumentException("Steps must not be negative: " + steps);
+    }
+    for (Batch batch : batches) {
+      if (studio.form(batch.formId()).isEmpty()) {
+        throw new IllegalArgumentException(
+            "Batch " + batch.id() + " is of a form the studio lacks: " + batch.formId());
+      }
+      batch.glazeId().ifPresent(id -> requireGlaze(studio, batch, id));
+    }
+    if (studio.kiln(firing.kilnId()).isEmpty()) {
+      throw new IllegalArgumentException("The studio has no kiln " + firing.kilnId());
+    }
+  }
+
+  private static void requireGlaze(Studio studio, Batch batch, String glazeId) {
+    if (studio.glaze(glazeId).isEmpty()) {
+      throw new IllegalArgumentException(
+          "Batch " + batch.id() + " is in a glaze the studio lacks: " + glazeId);
+    }
+  }
+
+  /** Every single piece of the list, batch by batch. */
+  public List<Piece> pieces() {
+    List<Piece> pieces = new ArrayList<>();
+    for (Batch batch : batches) {
+      Form form = studio.form(batch.formId()).orElseThrow();
+      pieces.addAll(Piece.of(batch, form));
+    }
+    return List.copyOf(pieces);
+  }
+}
