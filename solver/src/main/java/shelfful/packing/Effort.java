@@ -1,0 +1,26 @@
+package shelfful.packing;
+
+/**
+ * How hard to look, in counts, so that an answer never depends on the machine's speed.
+ *
+ * @param starts fresh settings to begin from, at least 1
+ * @param hops tries after each start to leave a dead end, at least 0
+ */
+public record Effort(int starts, int hops) {
+  /** Milliseconds: for the thousands of questions that planning a load asks. */
+  public static final Effort QUICK = new Effort(2, 8);
+
+  /** Tens of milliseconds: finds nearly all that can be found. */
+  public static final Effort NORMAL = new Effort(6, 60);
+
+  /** Up to seconds: reaches the record tables. */
+  public static final Effort THOROUGH = new Effort(20, 500);
+
+  /** Refuses counts that would try nothing. */
+  public Effort {
+    if (starts < 1 || hops < 0) {
+      throw new IllegalArgumentException(
+          "effort needs at least 1 start and 0 hops, not " + starts + " and " + hops);
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How worthwhile lots and kinds look when a shelf is filled: worth for the room they take. Only a guide for the
+ * order of trying.
+ */
+final class Appeal {
+  /** A must-go piece comes before any number of others that one shelf can hold. */
+  private static final double MUST_GO = 1000;
+
+  /** How much of a shelf well-set ware covers, its gaps included: from many packings, about. */
+  private static final double WELL_SET = 0.86;
+
+  private final ReadyWare ware;
+  private final double[] roomTaken;
+  private final List<List<Lot>> lotsOfKind = new ArrayList<>();
+
+  Appeal(ReadyWare ware, double typicalGap) {
+    this.ware = ware;
+    this.roomTaken = new double[ware.kinds().size()];
+    for (WareKind kind : ware.kinds()) {
+      double radius = Math.sqrt(kind.area() / Math.PI) + typicalGap / 2 + kind.body().tolerance();
+      roomTaken[kind.index()] = Math.PI * radius * radius;
+      lotsOfKind.add(
+          ware.lots().stream()
+              .filter(lot -> lot.kind().index() == kind.index())
+              .sorted(Comparator.comparingDouble(Appeal::worth).reversed())
+              .toList());
+    }
+  }
+
+  static double worth(Lot lot) {
+    return lot.mustGo() ? MUST_GO * lot.worth() : lot.worth();
+  }
+
+  double roomTaken(int kind) {
+    return roomTaken[kind];
+  }
+
+  double perRoom(Lot lot) {
+    return worth(lot) / roomTaken[lot.kind().index()];
+  }
+
+  /** Lots of a kind, the worthiest first. */
+  List<Lot> lotsOfKind(int kind) {
+    return lotsOfKind.get(kind);
+  }
+
+  /** How many more of a kind might go on a shelf of some area that already holds others. */
+  int guess(int kind, double area, int[] kindCounts) {
+    double left = area * WELL_SET;
+    for (int k = 0; k < kindCounts.length; k++) {
+      left -= kindCounts[k] * roomTaken[k];
+    }
+    return Math.max(1, (int) (left / roomTaken[kind]));
+  }
+
+  /** The worth a shelf of some area may hold of what is free and no taller than a height. */
+  double fill(double area, long height, int[] free) {
+    List<Lot> fitting =
+        ware.lots().stream()
+            .filter(lot -> free[lot.index()] > 0 && lot.height() <= height)
+            .sorted(Comparator.comparingDouble(this::perRoom).reversed())
+            .toList();
+    double left = area * WELL_SET;
+    double worth = 0;
+    for (Lot lot : fitting) {
+      double each = roomTaken[lot.kind().index()];
+      double taken = Math.min(free[lot.index()], left / each);
+      worth += taken * worth(lot);
+      left -= taken * each;
+      if (left <= 0) {
+        break;
+      }
+    }
+    return worth;
+  }
+}

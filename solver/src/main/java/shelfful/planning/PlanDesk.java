@@ -1,0 +1,85 @@
+package shelfful.planning;
+
+import java.util.function.BooleanSupplier;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import shelfful.load.Load;
+import shelfful.packing.Effort;
+import shelfful.packing.EvenSpacer;
+
+/** Everything needed to plan with one column plan, and the best sketch found so far. */
+final class PlanDesk {
+  private final SketchJudge judge;
+  private final Rebuilder rebuilder;
+  private final LoadSearch search;
+  private final BooleanSupplier stop;
+  private final long seed;
+  private Sketch best;
+
+  PlanDesk(Stand stand, ReadyWare ware, EnvironmentMode mode, BooleanSupplier stop) {
+    PairGaps gaps = new PairGaps(stand.request());
+    double widestPost = new PostCupboard(stand.request().studio()).widest();
+    ShelfSpaces spaces = new ShelfSpaces(stand, gaps.widest(ware.kinds()), widestPost);
+    this.seed = stand.request().seed();
+    this.stop = stop;
+    ShelfAnswers answers =
+        new ShelfAnswers(ware.kinds(), gaps.between(ware.kinds()), seed, stop);
+    this.judge = new SketchJudge(stand, ware, spaces, answers);
+    double typical = stand.request().studio().rules().clearances().glazedToGlazed().millimetres();
+    Appeal appeal = new Appeal(ware, typical);
+    this.rebuilder = new Rebuilder(judge, appeal);
+    this.search = new LoadSearch(judge, rebuilder, mode, stop);
+  }
+
+  void greedy() {
+    best = rebuilder.greedy();
+  }
+
+  Merit merit() {
+    return Merit.of(best, judge);
+  }
+
+  LoadSearch search() {
+    return search;
+  }
+
+  void searchOn(SearchBudget budget, long round, Runnable better) {
+    best =
+        search.run(
+            best,
+            budget,
+            seed * 31 + round,
+            sketch -> {
+              if (Merit.of(sketch, judge).compareTo(merit()) > 0) {
+                best = sketch;
+                better.run();
+              }
+            });
+  }
+
+  /** Gives what was refused in a hurry another chance. */
+  void tryHarder() {
+    judge.tryHarder(Effort.NORMAL);
+  }
+
+  /** The best sketch as a load, pieces where the packer left them. */
+  Load asFound() {
+    return new LoadComposer(judge, (space, kinds, found) -> found).compose(best);
+  }
+
+  /** The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as can be. */
+  Load evenlySpaced() {
+    EvenSpacer spacer = new EvenSpacer(stop);
+    return new LoadComposer(
+            judge,
+            (space, kinds, found) ->
+                found.bodies().isEmpty()
+                    ? found
+                    : spacer.spread(
+                        judge.answers().question(space, kinds), found, Effort.QUICK, seed))
+        .compose(best);
+  }
+
+  long asked() {
+    return judge.answers().asked();
+  }
+}
