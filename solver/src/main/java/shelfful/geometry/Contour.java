@@ -87,6 +87,21 @@ public final class Contour {
     axisY = sin * localCos + cos * localSin;
   }
 
+  /** Where the centre of symmetry now is, mm. */
+  public double x() {
+    return x;
+  }
+
+  /** Where the centre of symmetry now is, mm. */
+  public double y() {
+    return y;
+  }
+
+  /** How far the outline reaches from its centre of symmetry, mm. */
+  public double outerRadius() {
+    return halfLength + radius;
+  }
+
   boolean isPoint() {
     return halfLength == 0;
   }

@@ -56,6 +56,30 @@ public final class Wall {
     return out.gap;
   }
 
+  /** The same for a single point. */
+  public double underLimit(double px, double py, double limit, Contact out) {
+    if (flat) {
+      out.ux = x;
+      out.uy = y;
+      return size - x * px - y * py;
+    }
+    if (oval != null) {
+      return depth(px, py, out);
+    }
+    double dx = px - x;
+    double dy = py - y;
+    double square = dx * dx + dy * dy;
+    double reach = size - limit;
+    if (reach > 0 && square <= reach * reach) {
+      return limit;
+    }
+    double distance = Math.sqrt(square);
+    boolean none = distance < Tolerance.NO_LENGTH;
+    out.ux = none ? 1 : dx / distance;
+    out.uy = none ? 0 : dy / distance;
+    return size - distance;
+  }
+
   private void inOval(Contour body, double limit, Contact out) {
     out.gap = depth(body.x, body.y, out) - body.halfLength - body.radius;
     if (body.isPoint() || out.gap >= limit) {

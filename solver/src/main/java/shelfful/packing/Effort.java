@@ -3,8 +3,10 @@ package shelfful.packing;
 /**
  * How hard to look, in counts, so that an answer never depends on the machine's speed.
  *
- * @param starts fresh settings to begin from, at least 1
- * @param hops tries after each start to leave a dead end, at least 0
+ * <p>A search may relax {@code starts * (1 + hops)} settings in all.
+ *
+ * @param starts how many times over to begin afresh, at least 1
+ * @param hops tries to leave a dead end before beginning afresh, at least 0
  */
 public record Effort(int starts, int hops) {
   /** Milliseconds: for the thousands of questions that planning a load asks. */
@@ -14,7 +16,7 @@ public record Effort(int starts, int hops) {
   public static final Effort NORMAL = new Effort(6, 60);
 
   /** Up to seconds: reaches the record tables. */
-  public static final Effort THOROUGH = new Effort(20, 500);
+  public static final Effort THOROUGH = new Effort(20, 200);
 
   /** Refuses counts that would try nothing. */
   public Effort {

@@ -11,7 +11,8 @@ final class LayoutEnergy {
   final Setting setting;
   private final Neighbours neighbours;
   private final PairTerms pairs;
-  private final FixedTerms fixed;
+  private final RoomTerms rooms;
+  private final ObstacleTerms obstacles;
 
   /** Added to every required gap, mm: a little for safety, more to spread bodies evenly. */
   private double extra;
@@ -21,7 +22,8 @@ final class LayoutEnergy {
     this.setting = new Setting(model);
     this.neighbours = new Neighbours(model);
     this.pairs = new PairTerms(setting);
-    this.fixed = new FixedTerms(setting);
+    this.rooms = new RoomTerms(setting);
+    this.obstacles = new ObstacleTerms(setting);
     this.extra = model.aim;
   }
 
@@ -39,7 +41,8 @@ final class LayoutEnergy {
     setting.begin(unknowns, gradient);
     neighbours.follow(unknowns, extra);
     pairs.add(neighbours, extra);
-    fixed.add(extra);
+    rooms.add(extra);
+    obstacles.add(extra);
     return setting.energy;
   }
 
@@ -50,7 +53,8 @@ final class LayoutEnergy {
 
   /** The energy of one more body's contours against room, obstacles and the bodies present. */
   double intrusion(Ghost ghost, boolean[] present, double atMost) {
-    double sum = fixed.of(ghost.kind, ghost.parts, ghost.foot, extra);
+    double sum = rooms.of(ghost, extra);
+    sum += sum < atMost ? obstacles.of(ghost, extra) : 0;
     for (int i = 0; i < model.bodies && sum < atMost; i++) {
       if (present[i]) {
         sum += against(ghost, i);

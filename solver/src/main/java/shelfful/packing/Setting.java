@@ -62,7 +62,7 @@ final class Setting {
     worst = 0;
     Arrays.fill(gradient, 0);
     Arrays.fill(pain, 0);
-    for (int i = 0; i < model.bodies; i++) {
+    for (int i = model.contoursFrom(); i < model.bodies; i++) {
       stand(i);
     }
   }

@@ -89,8 +89,33 @@ final class ShelfModel {
         }
       }
     }
-    partPairs[i * kinds + j] = pairs.stream().mapToInt(Integer::intValue).toArray();
+    partPairs[i * kinds + j] = notCovered(first, second, pairs);
     axisDistance[i * kinds + j] = widest;
+  }
+
+  /** The pairs that can be the nearest: those not covered by another pair of the list. */
+  private static int[] notCovered(List<Part> first, List<Part> second, List<Integer> pairs) {
+    List<Integer> kept = new ArrayList<>();
+    for (int p = 0; p < pairs.size(); p += 2) {
+      boolean covered = false;
+      for (int q = 0; q < pairs.size() && !covered; q += 2) {
+        boolean covers =
+            Dominance.covers(first.get(pairs.get(q)).shape(), first.get(pairs.get(p)).shape())
+                && Dominance.covers(
+                    second.get(pairs.get(q + 1)).shape(), second.get(pairs.get(p + 1)).shape());
+        boolean mutual =
+            covers
+                && Dominance.covers(first.get(pairs.get(p)).shape(), first.get(pairs.get(q)).shape())
+                && Dominance.covers(
+                    second.get(pairs.get(p + 1)).shape(), second.get(pairs.get(q + 1)).shape());
+        covered = covers && p != q && (!mutual || q < p);
+      }
+      if (!covered) {
+        kept.add(pairs.get(p));
+        kept.add(pairs.get(p + 1));
+      }
+    }
+    return kept.stream().mapToInt(Integer::intValue).toArray();
   }
 
   private static DiscBound smallestHull(List<Room> rooms) {
@@ -102,6 +127,12 @@ final class ShelfModel {
       }
     }
     return smallest;
+  }
+
+  /** The first body whose contours are looked at: among round bodies alone, axes say it all. */
+  int contoursFrom() {
+    boolean axesOnly = roundBodies == bodies && question.space().obstacles().isEmpty();
+    return axesOnly ? bodies : 0;
   }
 
   /** The shapes of a kind that a room must hold. */

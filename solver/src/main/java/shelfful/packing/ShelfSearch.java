@@ -6,13 +6,16 @@ import java.util.function.BooleanSupplier;
 
 /** One search for a valid setting: starts, minimisations and hops, in a fixed order. */
 final class ShelfSearch {
-  private static final int NO_LUCK = 40;
+  private static final int NO_LUCK = 30;
+  private static final int MOST_SCATTERED = 12;
+  private static final double WORTH_IT = 0.999;
 
   private final LayoutEnergy energy;
   private final Minimiser minimiser;
   private final Starts starts;
   private final Hops hops;
   private final BooleanSupplier stop;
+  private final double[] spareGradient;
   private long minimisations;
 
   ShelfSearch(ShelfModel model, long seed, BooleanSupplier stop) {
@@ -23,44 +26,61 @@ final class ShelfSearch {
     this.starts = new Starts(energy, random, vacancies);
     this.hops = new Hops(energy, random, vacancies);
     this.stop = stop;
+    this.spareGradient = new double[energy.unknowns()];
   }
 
   long minimisations() {
     return minimisations;
   }
 
-  /** The first valid setting found, or null. */
+  /**
+   * The first valid setting found, or null. Rounds of hops, the first from the neighbour or a
+   * setting built piece by piece, each later one from the best of several scattered starts: plain
+   * restarts reach some shelves that hops never do, and the other way about.
+   */
   Packed run(Effort effort, List<Placed> near) {
+    long budget = (long) effort.starts() * (1 + effort.hops());
     double[] at = new double[energy.unknowns()];
-    for (int start = 0; start < effort.starts() && !stop.getAsBoolean(); start++) {
-      begin(at, start, near);
-      Packed found = from(at, effort.hops());
-      if (found != null) {
-        return found;
-      }
-    }
-    return null;
-  }
-
-  private void begin(double[] at, int start, List<Placed> near) {
-    if (start == 0 && !near.isEmpty()) {
-      starts.near(at, near);
-    } else if (start % 2 == 0) {
+    if (near.isEmpty()) {
       starts.build(at);
     } else {
-      starts.scatter(at);
+      starts.near(at, near);
+    }
+    double least = relax(at);
+    for (int round = 1; ; round++) {
+      long patience = Math.min(budget - minimisations, effort.hops());
+      Packed found = energy.fits() ? verified(at) : hop(at, least, patience);
+      if (found != null || minimisations >= budget || stop.getAsBoolean()) {
+        return found;
+      }
+      least = scatter(at, Math.min(budget - minimisations, Math.min(MOST_SCATTERED, 2L * round)));
     }
   }
 
-  private Packed from(double[] at, int most) {
+  /** Leaves the best of so many scattered starts, relaxed, with the energy evaluated there. */
+  private double scatter(double[] at, long tries) {
     double[] best = at.clone();
-    double least = relax(at);
-    if (energy.fits()) {
-      return verified(at);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < tries && !stop.getAsBoolean(); i++) {
+      starts.scatter(at);
+      double found = relax(at);
+      if (energy.fits()) {
+        return found;
+      }
+      if (found < least) {
+        least = found;
+        System.arraycopy(at, 0, best, 0, at.length);
+      }
     }
-    System.arraycopy(at, 0, best, 0, at.length);
+    System.arraycopy(best, 0, at, 0, at.length);
+    energy.at(at, spareGradient);
+    return least;
+  }
+
+  private Packed hop(double[] at, double from, long most) {
+    double least = from;
+    double[] best = at.clone();
     int luckless = 0;
-    double[] gradient = new double[at.length];
     for (int hop = 0; hop < most && luckless < NO_LUCK && !stop.getAsBoolean(); hop++) {
       hops.hop(at);
       double found = relax(at);
@@ -69,12 +89,12 @@ final class ShelfSearch {
       }
       luckless++;
       if (found < least) {
-        luckless = found < 0.999 * least ? 0 : luckless;
+        luckless = found < WORTH_IT * least ? 0 : luckless;
         least = found;
         System.arraycopy(at, 0, best, 0, at.length);
       } else {
         System.arraycopy(best, 0, at, 0, at.length);
-        energy.at(at, gradient);
+        energy.at(at, spareGradient);
       }
     }
     return null;

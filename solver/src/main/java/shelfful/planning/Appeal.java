@@ -19,18 +19,27 @@ final class Appeal {
   private final double[] roomTaken;
   private final List<List<Lot>> lotsOfKind = new ArrayList<>();
 
-  Appeal(ReadyWare ware, double typicalGap) {
+  Appeal(ReadyWare ware, double[][] gaps) {
     this.ware = ware;
-    this.roomTaken = new double[ware.kinds().size()];
+    this.roomTaken = roomTaken(ware.kinds(), gaps);
     for (WareKind kind : ware.kinds()) {
-      double radius = Math.sqrt(kind.area() / Math.PI) + typicalGap / 2 + kind.body().tolerance();
-      roomTaken[kind.index()] = Math.PI * radius * radius;
       lotsOfKind.add(
           ware.lots().stream()
               .filter(lot -> lot.kind().index() == kind.index())
               .sorted(Comparator.comparingDouble(Appeal::worth).reversed())
               .toList());
     }
+  }
+
+  /** What a piece of each kind covers with half its gap all round, in square millimetres. */
+  static double[] roomTaken(List<WareKind> kinds, double[][] gaps) {
+    double[] taken = new double[kinds.size()];
+    for (WareKind kind : kinds) {
+      double gap = gaps[kind.index()][kind.index()];
+      double radius = Math.sqrt(kind.area() / Math.PI) + gap / 2 + kind.body().tolerance();
+      taken[kind.index()] = Math.PI * radius * radius;
+    }
+    return taken;
   }
 
   static double worth(Lot lot) {

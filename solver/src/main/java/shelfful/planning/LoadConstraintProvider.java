@@ -11,7 +11,7 @@ import org.optaplanner.core.api.score.stream.ConstraintProvider;
  * What is best, in this order: nothing unsafe; every must-go piece in; worth; whole orders; zones liked; least
  * handling.
  */
-final class LoadConstraintProvider implements ConstraintProvider {
+public final class LoadConstraintProvider implements ConstraintProvider {
   static final int HARD_LEVELS = 1;
   static final int SOFT_LEVELS = 5;
 

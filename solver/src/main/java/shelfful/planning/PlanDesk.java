@@ -8,6 +8,9 @@ import shelfful.packing.EvenSpacer;
 
 /** Everything needed to plan with one column plan, and the best sketch found so far. */
 final class PlanDesk {
+  /** For what was refused in a hurry. */
+  private static final Effort PATIENT = new Effort(3, 12);
+
   private final SketchJudge judge;
   private final Rebuilder rebuilder;
   private final LoadSearch search;
@@ -21,11 +24,10 @@ final class PlanDesk {
     ShelfSpaces spaces = new ShelfSpaces(stand, gaps.widest(ware.kinds()), widestPost);
     this.seed = stand.request().seed();
     this.stop = stop;
-    ShelfAnswers answers =
-        new ShelfAnswers(ware.kinds(), gaps.between(ware.kinds()), seed, stop);
+    double[][] between = gaps.between(ware.kinds());
+    ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, seed, stop);
     this.judge = new SketchJudge(stand, ware, spaces, answers);
-    double typical = stand.request().studio().rules().clearances().glazedToGlazed().millimetres();
-    Appeal appeal = new Appeal(ware, typical);
+    Appeal appeal = new Appeal(ware, between);
     this.rebuilder = new Rebuilder(judge, appeal);
     this.search = new LoadSearch(judge, rebuilder, mode, stop);
   }
@@ -58,7 +60,7 @@ final class PlanDesk {
 
   /** Gives what was refused in a hurry another chance. */
   void tryHarder() {
-    judge.tryHarder(Effort.NORMAL);
+    judge.tryHarder(PATIENT);
   }
 
   /** The best sketch as a load, pieces where the packer left them. */
@@ -74,8 +76,7 @@ final class PlanDesk {
             (space, kinds, found) ->
                 found.bodies().isEmpty()
                     ? found
-                    : spacer.spread(
-                        judge.answers().question(space, kinds), found, Effort.QUICK, seed))
+                    : judge.answers().spread(space, kinds, found, spacer))
         .compose(best);
   }
 

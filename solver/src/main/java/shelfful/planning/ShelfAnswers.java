@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import shelfful.packing.BodyKind;
 import shelfful.packing.Effort;
+import shelfful.packing.EvenSpacer;
 import shelfful.packing.Packed;
 import shelfful.packing.ShelfAnswer;
 import shelfful.packing.ShelfPacker;
@@ -20,17 +21,33 @@ import shelfful.planning.ShelfSpaces.NumberedSpace;
  * larger one.
  */
 final class ShelfAnswers {
+  /** Enough when a neighbouring setting is at hand or there is room to spare; the search asks thousands. */
+  private static final Effort HASTY = new Effort(1, 3);
+
+  /** A shelf may be this much fuller than any before in the same space before the packer is not even asked. */
+  private static final double FULLER = 0.035;
+
+  /** Covered shares below this are always worth asking. */
+  private static final double NOT_YET_FULL = 0.78;
+
+  /** A space number for settings found anywhere. */
+  private static final int ANYWHERE = -1;
+
   private final List<BodyKind> bodies;
+  private final double[] roomTaken;
   private final double[][] gaps;
   private final long seed;
   private final BooleanSupplier stop;
   private final ShelfPacker packer;
   private final Map<Key, Packed> packed = new HashMap<>();
   private final Map<Integer, List<int[]>> refused = new HashMap<>();
-  private Effort effort = Effort.QUICK;
+  private final Map<Key, Packed> elsewhere = new HashMap<>();
+  private final Map<Integer, Double> fullest = new HashMap<>();
+  private Effort effort = HASTY;
   private long asked;
 
   ShelfAnswers(List<WareKind> kinds, double[][] gaps, long seed, BooleanSupplier stop) {
+    this.roomTaken = Appeal.roomTaken(kinds, gaps);
     this.bodies = kinds.stream().map(WareKind::body).toList();
     this.gaps = gaps;
     this.seed = seed;
@@ -68,13 +85,23 @@ final class ShelfAnswers {
     if (known != null || isRefused(key)) {
       return known;
     }
+    double covered = covered(counts) / space.area();
+    if (covered > Math.max(NOT_YET_FULL, fullest.getOrDefault(space.number(), 0.0) + FULLER)) {
+      return null;
+    }
     asked++;
-    ShelfQuestion question = question(space, counts);
+    PresentKinds present = PresentKinds.of(counts);
+    ShelfQuestion question = question(space, present);
     long questionSeed = seed * 0x9E3779B97F4A7C15L + key.hash;
+    Packed hint = near != null ? near : elsewhere.get(Key.of(ANYWHERE, key.counts));
     ShelfAnswer answer =
-        packer.pack(question, effort, questionSeed, near == null ? List.of() : near.bodies());
-    if (answer instanceof Packed setting) {
+        packer.pack(
+            question, effort, questionSeed, hint == null ? List.of() : present.ask(hint.bodies()));
+    if (answer instanceof Packed found) {
+      Packed setting = new Packed(present.answer(found.bodies()), found.spare());
       packed.put(key, setting);
+      elsewhere.put(Key.of(ANYWHERE, key.counts), setting);
+      fullest.merge(space.number(), covered, Math::max);
       return setting;
     }
     if (!stop.getAsBoolean()) {
@@ -83,13 +110,30 @@ final class ShelfAnswers {
     return null;
   }
 
-  ShelfQuestion question(NumberedSpace space, int[] counts) {
-    return new ShelfQuestion(space.space(), bodies, counts, gaps);
+  private ShelfQuestion question(NumberedSpace space, PresentKinds present) {
+    return new ShelfQuestion(
+        space.space(), present.of(bodies), present.counts(), present.of(gaps));
+  }
+
+  /** A setting of the same bodies with the smallest gap as large as the spacer can make it. */
+  Packed spread(NumberedSpace space, int[] counts, Packed found, EvenSpacer spacer) {
+    PresentKinds present = PresentKinds.of(counts);
+    Packed start = new Packed(present.ask(found.bodies()), found.spare());
+    Packed even = spacer.spread(question(space, present), start, Effort.QUICK, seed);
+    return new Packed(present.answer(even.bodies()), even.spare());
   }
 
   /** Already packed or null; asks nothing. */
   Packed known(NumberedSpace space, int[] counts) {
     return packed.get(Key.of(space.number(), counts));
+  }
+
+  private double covered(int[] counts) {
+    double covered = 0;
+    for (int kind = 0; kind < counts.length; kind++) {
+      covered += counts[kind] * roomTaken[kind];
+    }
+    return covered;
   }
 
   private boolean isRefused(Key key) {
