@@ -10,7 +10,9 @@ import java.util.List;
  * @param columns lower ones before those that stand on them
  */
 public record ColumnPlan(String id, String name, List<Column> columns) {
-  /** Takes its own copy; refuses an empty plan and a column that stands on one not listed before it. */
+  /**
+   * Takes its own copy; refuses an empty plan and a column that stands on one not listed before it.
+   */
   public ColumnPlan {
     columns = List.copyOf(columns);
     if (columns.isEmpty()) {
@@ -21,7 +23,11 @@ public record ColumnPlan(String id, String name, List<Column> columns) {
       for (String below : columns.get(i).standsOn()) {
         if (!before.contains(below)) {
           throw new IllegalArgumentException(
-              "The column " + columns.get(i).id() + " stands on " + below + ", not listed before it");
+              "The column "
+                  + columns.get(i).id()
+                  + " stands on "
+                  + below
+                  + ", not listed before it");
         }
       }
     }

@@ -2,7 +2,9 @@ package shelfful.kiln;
 
 import shelfful.measure.Length;
 
-/** The inside of a chamber seen from above, between the bricks or elements. Centred on the origin. */
+/**
+ * The inside of a chamber seen from above, between the bricks or elements. Centred on the origin.
+ */
 public sealed interface FloorPlan {
 
   /** The size along x. */

@@ -4,8 +4,8 @@ import shelfful.measure.Length;
 import shelfful.measure.Point;
 
 /**
- * A part of the chamber that ware and posts must stay clear of. Seen from above it is a straight bar with round
- * ends (a disc when both ends are the same point).
+ * A part of the chamber that ware and posts must stay clear of. Seen from above it is a straight
+ * bar with round ends (a disc when both ends are the same point).
  *
  * @param name as the potter says it
  * @param kind what it is
@@ -34,7 +34,10 @@ public record KeepOut(
     THERMOCOUPLE(true),
     /** The line of sight from the peephole: no ware near it, no post or shelf in it. */
     PEEPHOLE_LINE(true),
-    /** Stands on whichever shelf lies under it: no ware near it and no post in it, but a shelf may be. */
+    /**
+     * Stands on whichever shelf lies under it: no ware near it and no post in it, but a shelf may
+     * be.
+     */
     CONE_PACK(false);
 
     private final boolean stopsShelves;

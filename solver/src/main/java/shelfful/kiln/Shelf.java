@@ -12,7 +12,8 @@ import shelfful.measure.Mass;
  * @param name as the potter says it
  * @param outline seen from above
  * @param thickness positive
- * @param massLimit the most that may stand on it, as its maker or the potter says; empty when unknown
+ * @param massLimit the most that may stand on it, as its maker or the potter says; empty when
+ *     unknown
  * @param hottest the hottest cone it may be fired to; empty when unknown
  * @param count how many are in the cupboard, not negative
  */

@@ -3,8 +3,8 @@ package shelfful.kiln;
 import shelfful.measure.Length;
 
 /**
- * A shelf seen from above, in its own frame: the origin is the centre of the full disc, polygon or rectangle
- * that it is, or was cut from.
+ * A shelf seen from above, in its own frame: the origin is the centre of the full disc, polygon or
+ * rectangle that it is, or was cut from.
  */
 public sealed interface ShelfOutline {
 

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The finished answer for one firing: where everything stands, and what waits. Nothing here promises that it
- * obeys the rules; only an inspection does.
+ * The finished answer for one firing: where everything stands, and what waits. Nothing here
+ * promises that it obeys the rules; only an inspection does.
  *
  * @param request what was asked, so that a load can be judged by itself
  * @param columnPlanId the column plan of the kiln that is used

@@ -18,8 +18,8 @@ import shelfful.ware.Piece;
  * @param columnPlanId the column plan to use, or empty to choose the best of the kiln's
  * @param day of the firing, against which due dates count; empty when due dates do not count
  * @param seed of the search: the same seed and steps give the same load
- * @param steps how long to search, in steps of the search; 0 when the search is ended by time or by hand, and is
- *     then not repeatable
+ * @param steps how long to search, in steps of the search; 0 when the search is ended by time or by
+ *     hand, and is then not repeatable
  */
 public record LoadRequest(
     Studio studio,

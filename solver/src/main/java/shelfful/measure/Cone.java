@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A pyrometric cone by its number. Cones are names with an order, not numbers: 022 is the coolest, 01 is
- * cooler than 1, and 06 is not 6.
+ * A pyrometric cone by its number. Cones are names with an order, not numbers: 022 is the coolest,
+ * 01 is cooler than 1, and 06 is not 6.
  *
  * <p>The order follows the published table of temperature equivalents for Orton cones 022 to 14
- * (Edward Orton Jr. Ceramic Foundation, 2016). A cone measures heat-work, so no temperature is attached here.
+ * (Edward Orton Jr. Ceramic Foundation, 2016). A cone measures heat-work, so no temperature is
+ * attached here.
  *
  * @param number as potters write it, for instance {@code 06} or {@code 6}
  */
@@ -17,8 +18,8 @@ public record Cone(String number) implements Comparable<Cone> {
   public static final List<String> NUMBERS =
       List.of(
           "022", "021", "020", "019", "018", "017", "016", "015", "014", "013", "012", "011", "010",
-          "09", "08", "07", "06", "05.5", "05", "04", "03", "02", "01", "1", "2", "3", "4", "5", "5.5", "6", "7",
-          "8", "9", "10", "11", "12", "13", "14");
+          "09", "08", "07", "06", "05.5", "05", "04", "03", "02", "01", "1", "2", "3", "4", "5",
+          "5.5", "6", "7", "8", "9", "10", "11", "12", "13", "14");
 
   /** Refuses a number that is no cone. */
   public Cone {

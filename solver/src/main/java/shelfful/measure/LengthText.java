@@ -10,8 +10,9 @@ public final class LengthText {
   private LengthText() {}
 
   /**
-   * The length in the unit, with its sign: {@code 12.7 mm}, {@code 8.9 cm}, {@code 3 1/2 in}. Millimetres to
-   * one decimal, centimetres to two, inches to the nearest sixteenth; no trailing zeros.
+   * The length in the unit, with its sign: {@code 12.7 mm}, {@code 8.9 cm}, {@code 3 1/2 in}.
+   * Millimetres to one decimal, centimetres to two, inches to the nearest sixteenth; no trailing
+   * zeros.
    */
   public static String write(Length length, LengthUnit unit) {
     if (unit == LengthUnit.INCHES) {

@@ -1,8 +1,8 @@
 package shelfful.measure;
 
 /**
- * A place in the plan. Unless said otherwise the frame is the chamber's: origin at the centre of the
- * chamber floor, x to the right, y away from the person loading.
+ * A place in the plan. Unless said otherwise the frame is the chamber's: origin at the centre of
+ * the chamber floor, x to the right, y away from the person loading.
  *
  * @param x to the right
  * @param y away from the loader

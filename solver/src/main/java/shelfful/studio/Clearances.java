@@ -16,7 +16,8 @@ import shelfful.measure.Length;
  * @param headroom between the highest point of a piece and the shelf above it
  * @param underLid between the highest point of a piece and the lid or roof
  * @param offFloor the least height of the lowest shelf's underside over the chamber floor
- * @param leastShelfToShelf the least clear height of a layer under another shelf, wished for even heat
+ * @param leastShelfToShelf the least clear height of a layer under another shelf, wished for even
+ *     heat
  */
 public record Clearances(
     Length glazedToGlazed,
@@ -30,7 +31,10 @@ public record Clearances(
     Length offFloor,
     Length leastShelfToShelf) {
 
-  /** Common practice, no source: a quarter of an inch between glazed ware, half an inch of headroom, and so on. */
+  /**
+   * Common practice, no source: a quarter of an inch between glazed ware, half an inch of headroom,
+   * and so on.
+   */
   public static final Clearances COMMON_PRACTICE =
       new Clearances(
           Length.ofMillimetres(6.4),

@@ -8,8 +8,8 @@ import shelfful.ware.KeptApart;
  * How this pottery sets its ware.
  *
  * @param clearances the distances kept
- * @param bellyMayPassEdge whether a body may reach past the edge of its shelf, as far as the wall clearance
- *     allows; if not, every body stays over its shelf
+ * @param bellyMayPassEdge whether a body may reach past the edge of its shelf, as far as the wall
+ *     clearance allows; if not, every body stays over its shelf
  * @param mostPostPieces how many posts may be stacked to one standing post, 1 or 2
  * @param catcher what goes under runny ware
  * @param keptApart glazes that mark each other

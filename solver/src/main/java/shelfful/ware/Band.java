@@ -3,7 +3,8 @@ package shelfful.ware;
 import shelfful.measure.Length;
 
 /**
- * The outline of a body between two heights over its foot. Within a band the outline given is the widest.
+ * The outline of a body between two heights over its foot. Within a band the outline given is the
+ * widest.
  *
  * @param from lower height, not negative
  * @param to upper height, more than {@code from}

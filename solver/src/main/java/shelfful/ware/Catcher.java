@@ -4,7 +4,8 @@ import shelfful.measure.Length;
 import shelfful.measure.Mass;
 
 /**
- * The disc that catches what runs off a piece: it lies under the foot, wider all round, and lifts the piece.
+ * The disc that catches what runs off a piece: it lies under the foot, wider all round, and lifts
+ * the piece.
  *
  * @param thickness how far it lifts the piece, positive
  * @param margin how far it reaches past the foot all round

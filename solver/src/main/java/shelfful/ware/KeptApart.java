@@ -9,7 +9,8 @@ import shelfful.measure.Length;
  * @param glazeId one of them
  * @param otherGlazeId the other; may not be the same
  * @param apartness how far apart
- * @param distance for {@link Apartness#BY_DISTANCE}: the least distance between outlines; empty otherwise
+ * @param distance for {@link Apartness#BY_DISTANCE}: the least distance between outlines; empty
+ *     otherwise
  */
 public record KeptApart(
     String glazeId, String otherGlazeId, Apartness apartness, Optional<Length> distance) {

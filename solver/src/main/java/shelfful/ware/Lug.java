@@ -4,8 +4,8 @@ import shelfful.measure.Angle;
 import shelfful.measure.Length;
 
 /**
- * Whatever sticks out of a body: a handle, a spout, a knob at the side. Seen from above it is a straight bar
- * with a round end, running from the piece's axis outwards.
+ * Whatever sticks out of a body: a handle, a spout, a knob at the side. Seen from above it is a
+ * straight bar with a round end, running from the piece's axis outwards.
  *
  * @param name what it is, for instance {@code handle}
  * @param direction in which it sticks out, in the form's frame
@@ -16,7 +16,10 @@ import shelfful.measure.Length;
  */
 public record Lug(
     String name, Angle direction, Length reach, Length width, Length from, Length to) {
-  /** Refuses sizes that are not positive, a lug wider than twice its reach, and heights out of order. */
+  /**
+   * Refuses sizes that are not positive, a lug wider than twice its reach, and heights out of
+   * order.
+   */
   public Lug {
     if (!width.isPositive() || width.micrometres() > 2 * reach.micrometres()) {
       throw new IllegalArgumentException(

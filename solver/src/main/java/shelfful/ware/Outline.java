@@ -8,7 +8,10 @@ public sealed interface Outline {
   /** The same outline as large as the factor says, each size rounded up. */
   Outline scaledUp(double factor);
 
-  /** The same outline with a margin all round. For an oval the half axes grow, which is what a catcher does. */
+  /**
+   * The same outline with a margin all round. For an oval the half axes grow, which is what a
+   * catcher does.
+   */
   Outline wider(Length margin);
 
   /** The size along the form's x axis. */

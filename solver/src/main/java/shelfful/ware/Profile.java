@@ -4,7 +4,8 @@ import java.util.List;
 import shelfful.measure.Length;
 
 /**
- * The shape of a form as far as a setting cares: what stands on the shelf and what it covers at which height.
+ * The shape of a form as far as a setting cares: what stands on the shelf and what it covers at
+ * which height.
  *
  * @param foot what stands on the shelf; lies within the lowest band
  * @param height from the shelf to the highest point, without a lid
@@ -35,7 +36,10 @@ public record Profile(Outline foot, Length height, List<Band> bands, List<Lug> l
     for (Band band : bands) {
       if (!band.from().equals(reached)) {
         throw new IllegalArgumentException(
-            "Bands must touch: one starts at " + band.from() + ", the one below ends at " + reached);
+            "Bands must touch: one starts at "
+                + band.from()
+                + ", the one below ends at "
+                + reached);
       }
       reached = band.to();
     }

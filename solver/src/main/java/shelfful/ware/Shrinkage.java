@@ -1,11 +1,11 @@
 package shelfful.ware;
 
 /**
- * Linear shrinkage of a clay body, each figure (before − after) / before × 100 of its own step (ASTM C326).
- * Steps multiply, they do not add: 6.25 % then 6.66 % gives 12.5 %.
+ * Linear shrinkage of a clay body, each figure (before − after) / before × 100 of its own step
+ * (ASTM C326). Steps multiply, they do not add: 6.25 % then 6.66 % gives 12.5 %.
  *
- * <p>Leather-hard ware is counted as large as wet ware, glazed ware as large as bisque ware: both are the
- * larger, safe size.
+ * <p>Leather-hard ware is counted as large as wet ware, glazed ware as large as bisque ware: both
+ * are the larger, safe size.
  *
  * @param drying percent lost from wet to bone-dry, 0 up to but not including 30
  * @param bisque percent lost from bone-dry to bisque

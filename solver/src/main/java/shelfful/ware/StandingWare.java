@@ -7,8 +7,8 @@ import shelfful.measure.Length;
 import shelfful.measure.Mass;
 
 /**
- * A piece as it stands on the shelf in one firing: at the size it goes in with, with its lid or catcher.
- * Heights are over the shelf.
+ * A piece as it stands on the shelf in one firing: at the size it goes in with, with its lid or
+ * catcher. Heights are over the shelf.
  *
  * @param foot what stands on the shelf: the foot, or the catcher under it
  * @param height from the shelf to the highest point
@@ -72,7 +72,6 @@ public record StandingWare(
     raised.add(new Band(disc, Length.ZERO, lift));
     bands.forEach(band -> raised.add(band.raised(lift)));
     List<Lug> raisedLugs = lugs.stream().map(lug -> lug.raised(lift)).toList();
-    return new StandingWare(
-        disc, height.plus(lift), raised, raisedLugs, mass.plus(catcher.mass()));
+    return new StandingWare(disc, height.plus(lift), raised, raisedLugs, mass.plus(catcher.mass()));
   }
 }
