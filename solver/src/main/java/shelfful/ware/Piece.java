@@ -2,6 +2,7 @@ package shelfful.ware;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One thing that stands on a shelf by itself: a pot, a pot with its lid on, or a lid.
@@ -18,7 +19,7 @@ public record Piece(String id, Batch batch, int number, Part part) {
   public static List<Piece> of(Batch batch, Form form) {
     List<Piece> pieces = new ArrayList<>();
     for (int number = 1; number <= batch.quantity(); number++) {
-      String id = "%s-%03d".formatted(batch.id(), number);
+      String id = String.format(Locale.ROOT, "%s-%03d", batch.id(), number);
       if (form.lid().isEmpty()) {
         pieces.add(new Piece(id, batch, number, Part.POT));
       } else if (batch.lidPlace() == LidPlace.ON) {

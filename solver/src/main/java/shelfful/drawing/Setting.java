@@ -1,0 +1,183 @@
+package shelfful.drawing;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.LayerFigures;
+import shelfful.kiln.Column;
+import shelfful.kiln.ColumnPlan;
+import shelfful.kiln.Kiln;
+import shelfful.kiln.Shelf;
+import shelfful.kiln.ShelfPlace;
+import shelfful.load.Firing;
+import shelfful.load.Layer;
+import shelfful.load.Load;
+import shelfful.load.Placement;
+import shelfful.load.StandingPost;
+import shelfful.measure.Length;
+import shelfful.measure.Point;
+import shelfful.studio.Studio;
+import shelfful.ware.Batch;
+import shelfful.ware.Form;
+import shelfful.ware.Piece;
+import shelfful.ware.StandingWare;
+
+/** An inspected load with every id looked up, in the order it is loaded. */
+final class Setting {
+  private final InspectedLoad inspected;
+  private final Load load;
+  private final Studio studio;
+  private final Kiln kiln;
+  private final ColumnPlan plan;
+  private final List<Layer> layers;
+  private final Map<String, Piece> pieces = new LinkedHashMap<>();
+  private final Map<String, List<SetPiece>> set = new LinkedHashMap<>();
+
+  Setting(InspectedLoad inspected) {
+    this.inspected = inspected;
+    this.load = inspected.load();
+    this.studio = load.request().studio();
+    this.kiln = studio.kiln(firing().kilnId()).orElseThrow();
+    this.plan =
+        kiln.columnPlans().stream()
+            .filter(one -> one.id().equals(load.columnPlanId()))
+            .findFirst()
+            .orElseThrow();
+    this.layers = new LoadingOrder(plan).sorted(load.layers());
+    load.request().pieces().forEach(piece -> pieces.put(piece.id(), piece));
+    for (Layer layer : layers) {
+      set.put(
+          layer.id(), SettingOrder.number(layer.placements().stream().map(this::lookUp).toList()));
+    }
+  }
+
+  private SetPiece lookUp(Placement placement) {
+    Piece piece = pieces.get(placement.pieceId());
+    Batch batch = piece.batch();
+    Form form = studio.form(batch.formId()).orElseThrow();
+    StandingWare bare =
+        StandingWare.of(form, piece.part(), firing().kind().goesIn(), Optional.empty());
+    StandingWare ware =
+        placement.onCatcher()
+            ? StandingWare.of(
+                form, piece.part(), firing().kind().goesIn(), Optional.of(studio.rules().catcher()))
+            : bare;
+    return new SetPiece(
+        0, placement, piece, form, batch.glazeId().flatMap(studio::glaze), ware, bare);
+  }
+
+  InspectedLoad inspected() {
+    return inspected;
+  }
+
+  Load load() {
+    return load;
+  }
+
+  Studio studio() {
+    return studio;
+  }
+
+  Firing firing() {
+    return load.request().firing();
+  }
+
+  Kiln kiln() {
+    return kiln;
+  }
+
+  ColumnPlan plan() {
+    return plan;
+  }
+
+  /** In loading order. */
+  List<Layer> layers() {
+    return layers;
+  }
+
+  /** What stands on a layer, in the order of setting. */
+  List<SetPiece> on(Layer layer) {
+    return set.get(layer.id());
+  }
+
+  /** Everything that goes in, in loading order. */
+  List<SetPiece> placed() {
+    return set.values().stream().flatMap(List::stream).toList();
+  }
+
+  Optional<Piece> piece(String id) {
+    return Optional.ofNullable(pieces.get(id));
+  }
+
+  Column column(Layer layer) {
+    return plan.columns().stream()
+        .filter(column -> column.id().equals(layer.columnId()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  Shelf shelf(Layer layer) {
+    return studio.shelf(layer.shelfId()).orElseThrow();
+  }
+
+  ShelfPlace place(Layer layer) {
+    return column(layer).places().get(layer.place());
+  }
+
+  /** The outline of a layer's shelf where it lies. */
+  List<Point> contour(Layer layer) {
+    return Contours.of(shelf(layer).outline(), place(layer));
+  }
+
+  /** The judge's figures, or empty where it gave none for this layer. */
+  Optional<LayerFigures> figures(Layer layer) {
+    return inspected.figures().stream().filter(row -> row.layerId().equals(layer.id())).findFirst();
+  }
+
+  /** The posts a layer's shelf lies on. */
+  List<StandingPost> under(Layer layer) {
+    return load.posts().stream().filter(post -> post.carries().contains(layer.id())).toList();
+  }
+
+  /** The posts that stand on a layer's shelf. */
+  List<StandingPost> standingOn(Layer layer) {
+    List<Point> contour = contour(layer);
+    return load.posts().stream()
+        .filter(post -> post.base().equals(layer.z()))
+        .filter(post -> Contact.isOver(contour, post.at(), across(post) / 2))
+        .toList();
+  }
+
+  /** The lengths a standing post is made of, the lowest first. */
+  List<Length> lengths(StandingPost post) {
+    return post.postIds().stream().map(id -> studio.post(id).orElseThrow().length()).toList();
+  }
+
+  /** The widest section of a standing post, in millimetres. */
+  double across(StandingPost post) {
+    return post.postIds().stream()
+        .mapToDouble(id -> studio.post(id).orElseThrow().across().millimetres())
+        .max()
+        .orElse(0);
+  }
+
+  /** From the top of a layer's shelf to the lowest shelf over any of it, or to the lid. */
+  Length clearHeight(Layer layer) {
+    return figures(layer)
+        .map(LayerFigures::clearHeight)
+        .orElseGet(() -> ceiling(layer).minus(layer.z()));
+  }
+
+  private Length ceiling(Layer layer) {
+    List<Point> contour = contour(layer);
+    return layers.stream()
+        .filter(other -> other.z().isLongerThan(layer.z()))
+        .filter(other -> Contact.overlap(contour, contour(other)))
+        .map(other -> other.z().minus(shelf(other).thickness()))
+        .min(Comparator.naturalOrder())
+        .orElse(kiln.chamber().height());
+  }
+}

@@ -1,0 +1,171 @@
+package shelfful.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import shelfful.kiln.KeepOut;
+import shelfful.kiln.ShelfOutline;
+import shelfful.load.Layer;
+import shelfful.measure.Point;
+
+/**
+ * One shelf from above at the largest plain scale, with all that is in the way and all that stands
+ * on it.
+ */
+final class ShelfDrawer {
+  /**
+   * How much of the kiln round the shelf is shown, in millimetres; the wall if it is no further
+   * than this.
+   */
+  private static final double WALL_NEAR = 60;
+
+  private static final double SURROUNDINGS = 25;
+  private static final double WALL_LINE = 3;
+
+  private static final Pen KEEP_OUT = Pen.solid(0.25, Ink.MIDDLE);
+  private static final Ink SLAB = Ink.grey(246);
+
+  private final Setting setting;
+  private final GlazePalette palette;
+  private final SheetDraft sheet;
+  private final Layer layer;
+  private final List<PostMark> posts;
+
+  ShelfDrawer(
+      Setting setting, GlazePalette palette, SheetDraft sheet, Layer layer, List<PostMark> posts) {
+    this.setting = setting;
+    this.palette = palette;
+    this.sheet = sheet;
+    this.layer = layer;
+    this.posts = posts;
+  }
+
+  /**
+   * Draws the shelf at the top of a box, in its middle; returns the view it chose and the box it
+   * used.
+   */
+  Drawn draw(Box room) {
+    Reach across = shown(true);
+    Reach deep = shown(false);
+    double ratio = ScaleChoice.toFit(across.length(), deep.length(), room.width(), room.height());
+    Spot centre = new Spot(room.centre().x(), room.top() + deep.length() / ratio / 2);
+    PlanView view =
+        new PlanView(ratio, centre.plus(-across.middle() / ratio, deep.middle() / ratio));
+    Spot far = view.at(across.from(), deep.to());
+    Spot near = view.at(across.to(), deep.from());
+    Box used = new Box(far.x(), far.y(), near.x(), near.y());
+    sheet.shows(view);
+    surroundings(view, new ViewClip(used));
+    slab(view);
+    keepOuts(view, new ViewClip(used));
+    posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view));
+    new PieceDrawer(sheet, view, palette).draw(setting.on(layer));
+    posts.stream().filter(post -> !post.standsOnShelf()).forEach(post -> post.draw(sheet, view));
+    keepOutNames(view, used);
+    return new Drawn(view, used);
+  }
+
+  /** What was drawn where. */
+  record Drawn(PlanView view, Box box) {}
+
+  /**
+   * The shelf and whatever reaches past it, with some of what lies around, but nothing beyond the
+   * walls.
+   */
+  private Reach shown(boolean alongX) {
+    Reach shelf = along(setting.contour(layer), alongX);
+    double from = shelf.from();
+    double to = shelf.to();
+    for (SetPiece piece : setting.on(layer)) {
+      double at = alongX ? piece.x() : piece.y();
+      double half = farthest(piece);
+      from = Math.min(from, at - half);
+      to = Math.max(to, at + half);
+    }
+    Reach wall = along(Contours.of(setting.kiln().chamber().floorPlan()), alongX);
+    return new Reach(from - surroundings(from - wall.from()), to + surroundings(wall.to() - to));
+  }
+
+  private static double surroundings(double toWall) {
+    return toWall > WALL_NEAR ? SURROUNDINGS : Math.max(0, toWall + WALL_LINE);
+  }
+
+  private static double farthest(SetPiece piece) {
+    double body =
+        Math.max(piece.widest().width().millimetres(), piece.widest().depth().millimetres());
+    double lug =
+        piece.ware().lugs().stream().mapToDouble(one -> one.reach().millimetres()).max().orElse(0);
+    return Math.max(body / 2, lug);
+  }
+
+  private static Reach along(List<Point> corners, boolean alongX) {
+    return alongX ? Reach.alongX(corners) : Reach.alongY(corners);
+  }
+
+  private void surroundings(PlanView view, ViewClip clip) {
+    List<Point> own = setting.contour(layer);
+    setting.layers().stream()
+        .map(setting::contour)
+        .distinct()
+        .filter(other -> !Contact.overlap(own, other))
+        .forEach(other -> runs(view, clip, other, Pen.NEIGHBOUR));
+    runs(view, clip, Contours.of(setting.kiln().chamber().floorPlan()), Pen.WALL);
+  }
+
+  private void runs(PlanView view, ViewClip clip, List<Point> closed, Pen pen) {
+    for (List<Spot> run : clip.runs(closed.stream().map(view::at).toList())) {
+      sheet.add(new Mark.Path(run, false, Look.outlined(pen)));
+    }
+  }
+
+  private void slab(PlanView view) {
+    Look look = Look.of(Pen.solid(0.35, Ink.BLACK), SLAB);
+    if (setting.shelf(layer).outline() instanceof ShelfOutline.FullRound round) {
+      Spot centre = view.at(setting.place(layer).at());
+      sheet.add(new Mark.Circle(centre, view.onPaper(round.diameter().millimetres() / 2), look));
+    } else {
+      List<Spot> corners = setting.contour(layer).stream().map(view::at).toList();
+      sheet.add(new Mark.Path(corners, true, look));
+    }
+  }
+
+  private void keepOuts(PlanView view, ViewClip clip) {
+    for (KeepOut keepOut : inTheWay()) {
+      List<Spot> corners = clip.convex(new Shapes(view).corners(keepOut));
+      if (corners.size() > 2) {
+        sheet.add(new Mark.Path(corners, true, Look.of(KEEP_OUT, Ink.WHITE)));
+        sheet.add(new Mark.Hatching(Hatch.TIGHT_RISING.strokes(corners), KEEP_OUT));
+      }
+    }
+  }
+
+  /** Names where there is white paper for them; the note under the plan names them all. */
+  private void keepOutNames(PlanView view, Box used) {
+    for (KeepOut keepOut : inTheWay()) {
+      List<Spot> corners = new ViewClip(used).convex(new Shapes(view).corners(keepOut));
+      if (corners.size() > 2) {
+        new FreeLabel(sheet, used, bodies(view)).beside(Box.round(corners), keepOut.name());
+      }
+    }
+  }
+
+  private List<Box> bodies(PlanView view) {
+    List<Box> boxes = new ArrayList<>();
+    for (SetPiece piece : setting.on(layer)) {
+      boxes.add(Box.about(view.at(piece.placement().at()), view.onPaper(farthest(piece))));
+    }
+    posts.forEach(
+        post -> boxes.add(Box.about(view.at(post.at()), view.onPaper(post.across() / 2))));
+    return boxes;
+  }
+
+  /** The keep-outs that share a height with this layer's room. */
+  List<KeepOut> inTheWay() {
+    long floor = layer.z().micrometres();
+    long ceiling = floor + setting.clearHeight(layer).micrometres();
+    return setting.kiln().keepOuts().stream()
+        .filter(one -> one.bottom().micrometres() < ceiling && one.top().micrometres() > floor)
+        .sorted(Comparator.comparing(KeepOut::name))
+        .toList();
+  }
+}
