@@ -4,8 +4,8 @@ import java.util.List;
 import shelfful.load.Load;
 
 /**
- * A load that breaks no rule. Only the {@link Inspector} can make one, and only this can be shown, saved or
- * drawn: a load that was never inspected does not compile.
+ * A load that breaks no rule. Only the {@link Inspector} can make one, and only this can be shown,
+ * saved or drawn: a load that was never inspected does not compile.
  */
 public final class InspectedLoad {
   private final Load load;
