@@ -1,0 +1,47 @@
+package shelfful.inspect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import shelfful.fixture.Loads;
+import shelfful.inspect.fault.FaultInjector;
+import shelfful.inspect.fault.FaultKind;
+import shelfful.load.Load;
+
+class FaultInjectorTest {
+  private static final int SEEDS = 8;
+
+  @TestFactory
+  Stream<DynamicTest> findsEveryPlantedFault() {
+    return Arrays.stream(FaultKind.values())
+        .map(kind -> DynamicTest.dynamicTest(kind.name(), () -> assertFound(kind)));
+  }
+
+  private static void assertFound(FaultKind kind) {
+    int planted = 0;
+    for (var fixture : Loads.all().entrySet()) {
+      Load valid = fixture.getValue().get();
+      for (long seed = 1; seed <= SEEDS; seed++) {
+        Optional<Load> spoiled = new FaultInjector().plant(kind, valid, seed);
+        if (spoiled.isPresent()) {
+          planted++;
+          assertBreaks(kind, spoiled.get(), fixture.getKey() + ", seed " + seed);
+        }
+      }
+    }
+    assertThat(planted).as("loads that the fault could be planted in").isPositive();
+  }
+
+  private static void assertBreaks(FaultKind kind, Load spoiled, String where) {
+    Inspection inspection = new Inspector().inspect(spoiled);
+    assertThat(inspection).as(where).isInstanceOf(Inspection.Failed.class);
+    assertThat(((Inspection.Failed) inspection).findings())
+        .as(where)
+        .extracting(Finding::rule)
+        .contains(kind.rule().id());
+  }
+}
