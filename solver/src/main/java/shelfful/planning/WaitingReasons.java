@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import shelfful.load.LeftOut;
 import shelfful.load.LeftOut.Reason;
 import shelfful.measure.Length;
@@ -29,6 +30,7 @@ final class WaitingReasons {
       for (Piece piece : remaining.get(lot.index())) {
         out.add(
             keptApart(lot, piece, placed)
+                .or(() -> setWaits(lot, piece))
                 .orElseGet(() -> noRoom(lot, piece, sketch, stacking, shelvesShort)));
       }
     }
@@ -50,6 +52,21 @@ final class WaitingReasons {
       }
     }
     return Optional.empty();
+  }
+
+  /** Of a set that found no room the largest piece says so; the others wait for it. */
+  private Optional<LeftOut> setWaits(Lot lot, Piece piece) {
+    Lot largest = lot;
+    for (Lot other : judge.ware().lots()) {
+      if (other.bundle() == lot.bundle() && other.kind().area() > largest.kind().area()) {
+        largest = other;
+      }
+    }
+    if (largest == lot) {
+      return Optional.empty();
+    }
+    String other = largest.pieces().get(lot.pieces().indexOf(piece)).id();
+    return Optional.of(LeftOutSentences.setWaits(piece, Set.of(other)));
   }
 
   private String glazeName(Lot lot) {
