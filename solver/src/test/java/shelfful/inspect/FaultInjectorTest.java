@@ -3,6 +3,8 @@ package shelfful.inspect;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -14,6 +16,7 @@ import shelfful.load.Load;
 
 class FaultInjectorTest {
   private static final int SEEDS = 8;
+  private static final Map<String, Load> LOADS = loads();
 
   @TestFactory
   Stream<DynamicTest> findsEveryPlantedFault() {
@@ -21,10 +24,16 @@ class FaultInjectorTest {
         .map(kind -> DynamicTest.dynamicTest(kind.name(), () -> assertFound(kind)));
   }
 
+  private static Map<String, Load> loads() {
+    Map<String, Load> loads = new LinkedHashMap<>();
+    Loads.all().forEach((name, load) -> loads.put(name, load.get()));
+    return loads;
+  }
+
   private static void assertFound(FaultKind kind) {
     int planted = 0;
-    for (var fixture : Loads.all().entrySet()) {
-      Load valid = fixture.getValue().get();
+    for (var fixture : LOADS.entrySet()) {
+      Load valid = fixture.getValue();
       for (long seed = 1; seed <= SEEDS; seed++) {
         Optional<Load> spoiled = new FaultInjector().plant(kind, valid, seed);
         if (spoiled.isPresent()) {
