@@ -65,12 +65,11 @@ final class ShelfPlaceCheck implements Check {
       add(
           findings,
           level.get(0),
-          "The shelves of level %d of column %s lie at heights from %s to %s. Set them equally high."
+          "A shelf of level %d of column %s lies at %s, another's height. Set them equally high."
               .formatted(
                   level.get(0).layer().level(),
                   column.id(),
-                  setting.wording().length(lowest),
-                  setting.wording().length(highest)));
+                  setting.wording().butIs(highest, lowest)));
     }
   }
 

@@ -42,7 +42,7 @@ class NonsenseTest {
     List<Load> fixtures = Loads.all().values().stream().map(Supplier::get).toList();
     Random random = new Random(11);
     int passed = 0;
-    for (int i = 0; i < 2000; i++) {
+    for (int i = 0; i < 800; i++) {
       Load load = fixtures.get(random.nextInt(fixtures.size()));
       for (int changes = 1 + random.nextInt(3); changes > 0; changes--) {
         load = garbled(load, random);
@@ -50,7 +50,7 @@ class NonsenseTest {
       passed += new Inspector().inspect(load) instanceof Inspection.Passed ? 1 : 0;
     }
     // Hardly any change is harmless, such as one that puts back what it took.
-    assertThat(passed).isLessThan(200);
+    assertThat(passed).isLessThan(80);
   }
 
   private static Load garbled(Load load, Random random) {
