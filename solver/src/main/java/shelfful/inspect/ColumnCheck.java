@@ -33,13 +33,14 @@ final class ColumnCheck implements Check {
         findings.add(
             Rule.COLUMN_TOPS_DISAGREE,
             setting.shelvesOf(column).get(0).id(),
-            "Column %s stands on %s and %s, which end at %s and %s. Make both equally high."
+            "Column %s stands on %s and %s: the top of the second is at %s, the first's. Make both equally high."
                 .formatted(
                     column.id(),
                     first.get().id(),
                     id,
-                    setting.wording().length(setting.topOf(first.get())),
-                    setting.wording().length(setting.topOf(below.get()))));
+                    setting
+                        .wording()
+                        .butIs(setting.topOf(below.get()), setting.topOf(first.get()))));
       }
     }
   }

@@ -44,23 +44,21 @@ final class PostLengthCheck implements Check {
       findings.add(
           Rule.POST_LENGTH_WRONG,
           shelf.id(),
-          "The post at %s under layer %s starts at %s, but what it stands on is %s high. Correct its base."
+          "The post at %s under layer %s starts at %s, the height of what it stands on. Correct its base."
               .formatted(
                   PostPlaceCheck.name(setting, post),
                   shelf.id(),
-                  wording.length(post.base()),
-                  wording.length(base)));
+                  wording.butIs(post.base(), base)));
     }
     if (post.top() != shelf.underside()) {
       findings.add(
           Rule.POST_LENGTH_WRONG,
           shelf.id(),
-          "The post at %s ends at %s, but the underside of layer %s is %s high. Use posts of the right length."
+          "The post at %s ends at %s, the underside of layer %s. Use posts of the right length."
               .formatted(
                   PostPlaceCheck.name(setting, post),
-                  wording.length(post.top()),
-                  shelf.id(),
-                  wording.length(shelf.underside())));
+                  wording.butIs(post.top(), shelf.underside()),
+                  shelf.id()));
     }
   }
 }

@@ -53,18 +53,23 @@ final class ShelfPlaceCheck implements Check {
             "The shelf %s of layer %s does not belong in its place, which takes %s. Use one of those."
                 .formatted(shelf.shelf().id(), shelf.id(), Wording.names(place.shelfIds())));
       }
-      if (shelf.top() != first.top()) {
-        add(
-            findings,
-            shelf,
-            "Layers %s and %s are one level of column %s, but lie at %s and %s. Set them equally high."
-                .formatted(
-                    first.id(),
-                    shelf.id(),
-                    column.id(),
-                    setting.wording().length(first.top()),
-                    setting.wording().length(shelf.top())));
-      }
+    }
+    heights(setting, column, level, findings);
+  }
+
+  private static void heights(
+      Setting setting, Column column, List<LaidShelf> level, Findings findings) {
+    long lowest = level.stream().mapToLong(LaidShelf::top).min().orElseThrow();
+    long highest = level.stream().mapToLong(LaidShelf::top).max().orElseThrow();
+    if (lowest != highest) {
+      add(
+          findings,
+          level.get(0),
+          "A shelf of level %d of column %s lies at %s, another's height. Set them equally high."
+              .formatted(
+                  level.get(0).layer().level(),
+                  column.id(),
+                  setting.wording().butIs(highest, lowest)));
     }
   }
 

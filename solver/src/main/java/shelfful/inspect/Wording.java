@@ -24,6 +24,13 @@ record Wording(LengthUnit unit) {
         : has + ", but " + needs + " is needed";
   }
 
+  /** Two lengths that should be one, told apart even when both round to the same figure. */
+  String butIs(long one, long other) {
+    String first = length(one);
+    String second = length(other);
+    return first.equals(second) ? "a hair off " + second : first + " and not " + second;
+  }
+
   /** How far too short, at least the finest step people read. */
   String missing(long measured, long required) {
     long step = unit == LengthUnit.INCHES ? 1588 : 100;
