@@ -11,17 +11,21 @@ import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 
 /**
- * The door to planning: one request, one run. A first load comes at once; better ones follow until the budget is
- * spent or somebody stops it; the last one is evenly spaced. Every load handed out is complete but not inspected.
+ * The door to planning: one request, one run. A first load comes at once; better ones follow until
+ * the budget is spent or somebody stops it; the last one is evenly spaced. Every load handed out is
+ * complete but not inspected.
  *
- * <p>With a budget in steps the loads are a pure function of the request. {@link #stop()} may be called from any
- * thread; all else happens on the thread that calls {@link #plan}.
+ * <p>With a budget in steps the loads are a pure function of the request. {@link #stop()} may be
+ * called from any thread; all else happens on the thread that calls {@link #plan}.
  */
 public final class LoadPlanner {
   /** How much of the budget goes into finding out which column plan is best. */
   private static final double TRIAL_SHARE = 0.3;
 
-  /** How much of the rest goes into the quick search; what is left retries what was refused in a hurry. */
+  /**
+   * How much of the rest goes into the quick search; what is left retries what was refused in a
+   * hurry.
+   */
   private static final double QUICK_SHARE = 0.6;
 
   private final LoadRequest request;
@@ -65,7 +69,8 @@ public final class LoadPlanner {
       for (int i = 0; i < desks.size(); i++) {
         PlanDesk desk = desks.get(i);
         desk.searchOn(trials.share(1.0 / (desks.size() - i)), 0, () -> lead(desk, watch));
-        trials = trials.isInSteps() ? trials.without(trials.share(1.0 / (desks.size() - i))) : trials;
+        trials =
+            trials.isInSteps() ? trials.without(trials.share(1.0 / (desks.size() - i))) : trials;
       }
     }
     finish(budget, watch);

@@ -68,7 +68,10 @@ final class PlanDesk {
     return new LoadComposer(judge, (space, kinds, found) -> found).compose(best);
   }
 
-  /** The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as can be. */
+  /**
+   * The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as
+   * can be.
+   */
   Load evenlySpaced() {
     EvenSpacer spacer = new EvenSpacer(stop);
     return new LoadComposer(

@@ -17,7 +17,8 @@ public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, R
 
   @Override
   public Iterator<RebuildMove> createOriginalMoveIterator(ScoreDirector<KilnLoad> director) {
-    throw new UnsupportedOperationException("Rebuild moves are drawn at random; use random selection");
+    throw new UnsupportedOperationException(
+        "Rebuild moves are drawn at random; use random selection");
   }
 
   @Override
