@@ -126,9 +126,9 @@ final class ShelfAnswers {
     return new Packed(present.answer(even.bodies()), even.spare());
   }
 
-  /** Already packed or null; asks nothing. */
-  Packed known(NumberedSpace space, int[] counts) {
-    return packed.get(Key.of(space.number(), counts));
+  /** Takes over a setting found elsewhere, unless there is one already. */
+  void learn(NumberedSpace space, int[] counts, Packed setting) {
+    packed.putIfAbsent(Key.of(space.number(), counts.clone()), setting);
   }
 
   private double covered(int[] counts) {

@@ -117,6 +117,24 @@ final class SketchJudge {
     return answers.ask(space(spot, level, tallest(lotCounts)), kinds, near);
   }
 
+  /** Takes over the settings of another judge of the same column plan for every shelf of a sketch. */
+  void learn(Sketch sketch, SketchJudge other) {
+    Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
+    if (stacking.isEmpty()) {
+      return;
+    }
+    for (Spot spot : stand.spots()) {
+      for (int l = 0; l < sketch.levels(spot.column()); l++) {
+        LevelStand level = stacking.get().level(spot.column(), l);
+        int[] counts = sketch.counts(spot.column(), l, spot.place());
+        Packed known = other.packed(spot, level, counts, null);
+        if (known != null) {
+          answers.learn(space(spot, level, tallest(counts)), byKind(counts), known);
+        }
+      }
+    }
+  }
+
   NumberedSpace space(Spot spot, LevelStand level, long tallest) {
     return spaces.space(spot, level.postsOn(), level.z(), tallest);
   }
