@@ -47,6 +47,7 @@ final class ShelfSearch {
    * restarts reach some shelves that hops never do, and the other way about.
    */
   Packed run(Effort effort, List<Placed> near) {
+    minimiser.atMost(effort.isHasty() ? Minimiser.HASTY_STEPS : Minimiser.PATIENT_STEPS);
     long budget = (long) effort.starts() * (1 + effort.hops());
     double[] at = new double[energy.unknowns()];
     if (near.isEmpty()) {

@@ -49,7 +49,7 @@ final class ShelfAnswers {
   private final Map<Integer, List<int[]>> refused = new HashMap<>();
   private final Map<Key, Packed> elsewhere = new HashMap<>();
   private final Map<Integer, Double> fullest = new HashMap<>();
-  private Effort effort = HASTY;
+  private Effort effort = Effort.HASTY;
   private long asked;
 
   ShelfAnswers(List<WareKind> kinds, double[][] gaps, long seed, BooleanSupplier stop) {

@@ -99,7 +99,7 @@ class GapTest {
   void isTheLeastShiftThatSeparatesOverlappingPolygons() {
     RandomShapes shapes = new RandomShapes(11);
     int overlapping = 0;
-    for (int i = 0; i < 1000; i++) {
+    for (int i = 0; i < 300; i++) {
       Shape a = shapes.next();
       Shape b = shapes.next();
       Pose here = shapes.pose(30);
@@ -113,7 +113,7 @@ class GapTest {
         assertThat(gap).isBetween(tried - 0.05, tried + ONE_STEP_OF_TURN);
       }
     }
-    assertThat(overlapping).isGreaterThan(300);
+    assertThat(overlapping).isGreaterThan(100);
   }
 
   /** Separating-axis depth of two polygons by brute force over directions. */
@@ -194,10 +194,10 @@ class GapTest {
     RandomShapes shapes = new RandomShapes(17);
     OvalBound wall = new OvalBound(10, -5, 180, 110, 0.7);
     Shape outline = new Oval(10, -5, 180, 110, 0.7);
-    Geometry edge = Polygons.inscribed(outline, Pose.HERE, 4000).getBoundary();
+    Geometry edge = Polygons.inscribed(outline, Pose.HERE, 2000).getBoundary();
     Region oval = new Region(List.of(wall));
     Region disc = Region.disc(4, 5, 150);
-    for (int i = 0; i < 600; i++) {
+    for (int i = 0; i < 250; i++) {
       Shape shape = shapes.next();
       Pose pose = shapes.pose(60);
       Geometry body = Polygons.inscribed(shape, pose, CORNERS);
