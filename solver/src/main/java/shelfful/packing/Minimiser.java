@@ -1,0 +1,174 @@
+package shelfful.packing;
+
+import shelfful.geometry.Tolerance;
+
+/**
+ * Limited-memory BFGS with a backtracking line search (Nocedal 1980; Liu and Nocedal 1989), tuned
+ * to a layout energy: stops as soon as the setting fits, or when the energy has settled above zero.
+ */
+final class Minimiser {
+  private static final int MEMORY = 8;
+  private static final int MOST_STEPS = 2000;
+  private static final int SETTLING_STEPS = 10;
+  private static final double SETTLED = 2e-3;
+  private static final double FIRST_STEP = 0.2;
+  private static final int MOST_HALVINGS = 12;
+
+  private final LayoutEnergy energy;
+  private final int size;
+  private final double longest;
+  private final double[][] moves = new double[MEMORY][];
+  private final double[][] bends = new double[MEMORY][];
+  private final double[] scale = new double[MEMORY];
+  private final double[] share = new double[MEMORY];
+  private final double[] gradient;
+  private final double[] nextGradient;
+  private final double[] next;
+  private final double[] direction;
+  private int kept;
+  private int newest;
+  private double here;
+
+  Minimiser(LayoutEnergy energy) {
+    this.energy = energy;
+    this.size = energy.unknowns();
+    this.gradient = new double[size];
+    this.nextGradient = new double[size];
+    this.next = new double[size];
+    this.direction = new double[size];
+    for (int i = 0; i < MEMORY; i++) {
+      moves[i] = new double[size];
+      bends[i] = new double[size];
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (int kind : energy.model.kindOf) {
+      least = Math.min(least, energy.model.reach[kind]);
+    }
+    this.longest = least;
+  }
+
+  /** Moves the unknowns to a nearby minimum; returns its energy. */
+  double minimise(double[] at) {
+    here = energy.at(at, gradient);
+    kept = 0;
+    double before = here;
+    for (int step = 1; step <= MOST_STEPS && !energy.fits(); step++) {
+      if (!advance(at)) {
+        break;
+      }
+      if (step % SETTLING_STEPS == 0) {
+        if (before - here < SETTLED * here) {
+          break;
+        }
+        before = here;
+      }
+    }
+    return here;
+  }
+
+  /** One step along the quasi-Newton direction, or down the slope when that fails. */
+  private boolean advance(double[] at) {
+    aim();
+    double slope = dot(direction, gradient);
+    if (!(slope < 0)) {
+      kept = 0;
+      aim();
+      slope = dot(direction, gradient);
+      if (!(slope < 0)) {
+        return false;
+      }
+    }
+    if (search(at, slope)) {
+      return true;
+    }
+    if (kept == 0) {
+      energy.at(at, gradient);
+      return false;
+    }
+    kept = 0;
+    aim();
+    if (search(at, dot(direction, gradient))) {
+      return true;
+    }
+    energy.at(at, gradient);
+    return false;
+  }
+
+  /** The direction by the two-loop recursion. */
+  private void aim() {
+    for (int i = 0; i < size; i++) {
+      direction[i] = -gradient[i];
+    }
+    for (int k = 0; k < kept; k++) {
+      int m = (newest - k + MEMORY) % MEMORY;
+      share[m] = scale[m] * dot(moves[m], direction);
+      add(direction, -share[m], bends[m]);
+    }
+    double first = FIRST_STEP;
+    if (kept > 0) {
+      first = 1 / (scale[newest] * dot(bends[newest], bends[newest]));
+    }
+    for (int i = 0; i < size; i++) {
+      direction[i] *= first;
+    }
+    for (int k = kept - 1; k >= 0; k--) {
+      int m = (newest - k + MEMORY) % MEMORY;
+      add(direction, share[m] - scale[m] * dot(bends[m], direction), moves[m]);
+    }
+  }
+
+  private boolean search(double[] at, double slope) {
+    double largest = 0;
+    for (int i = 0; i < size; i++) {
+      largest = Math.max(largest, Math.abs(direction[i]));
+    }
+    double length = largest > longest ? longest / largest : 1;
+    for (int halving = 0; halving < MOST_HALVINGS; halving++) {
+      for (int i = 0; i < size; i++) {
+        next[i] = at[i] + length * direction[i];
+      }
+      double there = energy.at(next, nextGradient);
+      if (there <= here + Tolerance.SUFFICIENT_DECREASE * length * slope) {
+        remember(at);
+        here = there;
+        return true;
+      }
+      double guess = -slope * length * length / (2 * (there - here - slope * length));
+      length = Math.max(length / 10, Math.min(length / 2, guess));
+    }
+    return false;
+  }
+
+  private void remember(double[] at) {
+    int m = kept == 0 ? 0 : (newest + 1) % MEMORY;
+    double[] move = moves[m];
+    double[] bend = bends[m];
+    for (int i = 0; i < size; i++) {
+      move[i] = next[i] - at[i];
+      bend[i] = nextGradient[i] - gradient[i];
+      at[i] = next[i];
+      gradient[i] = nextGradient[i];
+    }
+    double curvature = dot(move, bend);
+    double least = Tolerance.LEAST_CURVATURE * Math.sqrt(dot(move, move) * dot(bend, bend));
+    if (curvature > least) {
+      scale[m] = 1 / curvature;
+      newest = m;
+      kept = Math.min(MEMORY, kept + 1);
+    }
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+
+  private static void add(double[] to, double factor, double[] what) {
+    for (int i = 0; i < to.length; i++) {
+      to[i] += factor * what[i];
+    }
+  }
+}

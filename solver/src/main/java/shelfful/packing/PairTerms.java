@@ -1,0 +1,90 @@
+package shelfful.packing;
+
+import shelfful.geometry.Contact;
+import shelfful.geometry.Contour;
+import shelfful.geometry.PairGap;
+import shelfful.geometry.Tolerance;
+
+/** The part of the layout energy that keeps bodies apart, band against band. */
+final class PairTerms {
+  private final ShelfModel model;
+  private final Setting setting;
+  private final Contact contact = new Contact();
+
+  PairTerms(Setting setting) {
+    this.setting = setting;
+    this.model = setting.model;
+  }
+
+  /** Adds energy and gradient of all near pairs; {@code extra} is added to each required gap. */
+  void add(Neighbours near, double extra) {
+    addRound(near, extra);
+    int[] pairs = near.pairs;
+    for (int p = near.roundEnd; p < near.end; p += 2) {
+      addParts(pairs[p], pairs[p + 1], extra);
+    }
+  }
+
+  private void addRound(Neighbours near, double extra) {
+    double[] at = setting.at;
+    int[] pairs = near.pairs;
+    for (int p = 0; p < near.roundEnd; p += 2) {
+      int i = pairs[p];
+      int j = pairs[p + 1];
+      double limit = model.axisDistance[model.kindOf[i] * model.kinds + model.kindOf[j]] + extra;
+      double dx = at[2 * j] - at[2 * i];
+      double dy = at[2 * j + 1] - at[2 * i + 1];
+      double square = dx * dx + dy * dy;
+      if (square < limit * limit) {
+        double distance = Math.sqrt(square);
+        boolean together = distance < Tolerance.NO_LENGTH;
+        double ux = together ? 1 : dx / distance;
+        double uy = together ? 0 : dy / distance;
+        double violation = limit - distance;
+        setting.count(violation);
+        setting.push(i, violation, ux, uy);
+        setting.push(j, violation, -ux, -uy);
+      }
+    }
+  }
+
+  private void addParts(int i, int j, double extra) {
+    int pair = model.kindOf[i] * model.kinds + model.kindOf[j];
+    int[] parts = model.partPairs[pair];
+    double needed = model.required[pair] + extra;
+    for (int p = 0; p < parts.length; p += 2) {
+      Contour a = setting.parts[i][parts[p]];
+      Contour b = setting.parts[j][parts[p + 1]];
+      if (a.isFarFrom(b, needed)) {
+        continue;
+      }
+      double violation = needed - PairGap.underLimit(a, b, needed, contact);
+      if (violation > 0) {
+        setting.count(violation);
+        setting.push(i, violation, contact.ux(), contact.uy());
+        setting.push(j, violation, -contact.ux(), -contact.uy());
+        setting.twist(i, violation, contact.armA());
+        setting.twist(j, violation, -contact.armB());
+      }
+    }
+  }
+
+  /** The energy between one body's contours, standing anywhere, and another of the setting. */
+  double between(int kind, Contour[] ghost, int other, double extra) {
+    int pair = kind * model.kinds + model.kindOf[other];
+    int[] parts = model.partPairs[pair];
+    double needed = model.required[pair] + extra;
+    double sum = 0;
+    for (int p = 0; p < parts.length; p += 2) {
+      Contour b = setting.parts[other][parts[p + 1]];
+      if (ghost[parts[p]].isFarFrom(b, needed)) {
+        continue;
+      }
+      double violation = needed - PairGap.underLimit(ghost[parts[p]], b, needed, contact);
+      if (violation > 0) {
+        sum += violation * violation;
+      }
+    }
+    return sum;
+  }
+}

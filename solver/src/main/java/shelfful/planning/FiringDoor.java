@@ -1,0 +1,93 @@
+package shelfful.planning;
+
+import java.util.Locale;
+import java.util.Optional;
+import shelfful.load.LeftOut;
+import shelfful.load.LeftOut.Reason;
+import shelfful.load.LoadRequest;
+import shelfful.measure.Cone;
+import shelfful.ware.FiringKind;
+import shelfful.ware.Glaze;
+import shelfful.ware.Piece;
+
+/**
+ * Turns away what may not go into a firing whatever the setting: wrong stage, cone or atmosphere.
+ */
+final class FiringDoor {
+  private final LoadRequest request;
+
+  FiringDoor(LoadRequest request) {
+    this.request = request;
+  }
+
+  /** Why a piece may not go in, or empty. */
+  Optional<LeftOut> refuses(Piece piece) {
+    return wrongStage(piece).or(() -> otherCone(piece)).or(() -> otherAtmosphere(piece));
+  }
+
+  /** The glaze that matters in this firing: none does in a bisque firing. */
+  Optional<Glaze> glaze(Piece piece) {
+    if (request.firing().kind() == FiringKind.BISQUE) {
+      return Optional.empty();
+    }
+    return piece.batch().glazeId().flatMap(request.studio()::glaze);
+  }
+
+  private Optional<LeftOut> wrongStage(Piece piece) {
+    FiringKind kind = request.firing().kind();
+    if (piece.batch().stage() == kind.goesIn()) {
+      return Optional.empty();
+    }
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            "It is %s; a %s firing takes ware that is %s.",
+            words(piece.batch().stage()),
+            words(kind),
+            words(kind.goesIn()));
+    return out(piece, Reason.NOT_READY, sentence, "Put it on the list again when it is ready.");
+  }
+
+  private Optional<LeftOut> otherCone(Piece piece) {
+    Optional<Cone> wanted = piece.batch().cone().or(() -> glaze(piece).map(Glaze::cone));
+    if (wanted.isEmpty() || request.firing().takes(wanted.get())) {
+      return Optional.empty();
+    }
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            "It is fired to cone %s; this firing goes to cone %s (within %d).",
+            wanted.get().number(),
+            request.firing().cone().number(),
+            request.firing().coneTolerance());
+    return out(
+        piece,
+        Reason.OTHER_CONE,
+        sentence,
+        "Fire it with others of cone " + wanted.get().number() + ".");
+  }
+
+  private Optional<LeftOut> otherAtmosphere(Piece piece) {
+    Optional<Glaze> glaze = glaze(piece);
+    if (glaze.isEmpty() || request.firing().takes(glaze.get().atmosphere())) {
+      return Optional.empty();
+    }
+    String wanted = words(glaze.get().atmosphere().orElseThrow());
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            "Its glaze %s needs %s; this firing is in %s.",
+            glaze.get().name(),
+            wanted,
+            words(request.firing().atmosphere()));
+    return out(piece, Reason.OTHER_ATMOSPHERE, sentence, "Fire it in " + wanted + ".");
+  }
+
+  private static Optional<LeftOut> out(Piece piece, Reason reason, String sentence, String mend) {
+    return Optional.of(new LeftOut(piece.id(), reason, sentence, mend));
+  }
+
+  private static String words(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

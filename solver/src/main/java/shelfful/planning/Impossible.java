@@ -1,0 +1,187 @@
+package shelfful.planning;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import shelfful.kiln.Shelf;
+import shelfful.load.LeftOut;
+import shelfful.load.LeftOut.Reason;
+import shelfful.load.LoadRequest;
+import shelfful.measure.Length;
+import shelfful.measure.LengthText;
+import shelfful.packing.BodyKind;
+import shelfful.packing.DoesNotFit;
+import shelfful.packing.Effort;
+import shelfful.packing.ShelfPacker;
+import shelfful.packing.ShelfQuestion;
+import shelfful.ware.Catcher;
+import shelfful.ware.Form;
+import shelfful.ware.Glaze;
+import shelfful.ware.Piece;
+import shelfful.ware.StandingWare;
+import shelfful.ware.Zone;
+
+/** Turns away, before any search, what could not stand in this kiln even alone. */
+final class Impossible {
+  private final LoadRequest request;
+  private final FiringDoor door;
+  private final List<Stand> stands;
+  private final Map<String, Optional<Refusal>> known = new HashMap<>();
+
+  Impossible(LoadRequest request, List<Stand> stands) {
+    this.request = request;
+    this.door = new FiringDoor(request);
+    this.stands = stands;
+  }
+
+  private record Refusal(Reason reason, String sentence, String mend) {}
+
+  /** Why a piece cannot stand in this kiln, or empty. */
+  Optional<LeftOut> refuses(Piece piece) {
+    String key =
+        piece.batch().formId() + "/" + piece.part() + "/" + piece.batch().glazeId().orElse("");
+    return known
+        .computeIfAbsent(key, k -> find(piece))
+        .map(r -> new LeftOut(piece.id(), r.reason(), r.sentence(), r.mend()));
+  }
+
+  private Optional<Refusal> find(Piece piece) {
+    Form form = request.studio().form(piece.batch().formId()).orElseThrow();
+    Optional<Glaze> glaze = door.glaze(piece);
+    Optional<Catcher> catcher =
+        glaze.filter(g -> g.needsCatcherUnder(form)).map(g -> request.studio().rules().catcher());
+    StandingWare ware =
+        StandingWare.of(form, piece.part(), request.firing().kind().goesIn(), catcher);
+    List<Spot> spots = stands.stream().flatMap(stand -> stand.spots().stream()).toList();
+    if (spots.stream().allMatch(spot -> spot.shelves().isEmpty())) {
+      return noShelfForCone();
+    }
+    return tooTall(ware, form)
+        .or(() -> tooHeavy(ware, spots))
+        .or(() -> tooWide(ware, form))
+        .or(() -> noZone(ware, form, glaze));
+  }
+
+  private Optional<Refusal> noShelfForCone() {
+    return Optional.of(
+        new Refusal(
+            Reason.NO_SHELF_FOR_CONE,
+            String.format(
+                Locale.ROOT,
+                "No shelf of this kiln is in the cupboard that may be fired to cone %s.",
+                request.firing().cone().number()),
+            "Get shelves that take this cone, or fire cooler."));
+  }
+
+  private Optional<Refusal> tooTall(StandingWare ware, Form form) {
+    long height = ware.height().plus(form.tolerance()).micrometres();
+    long most = 0;
+    for (Stand stand : stands) {
+      for (Spot spot : stand.spots()) {
+        most = Math.max(most, mostHeight(stand, spot));
+      }
+    }
+    if (height <= most) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Reason.TOO_TALL,
+            String.format(
+                Locale.ROOT,
+                "It is %s tall; alone on the lowest shelf there is room for %s.",
+                text(height),
+                text(most)),
+            "Fire it in a higher kiln."));
+  }
+
+  private long mostHeight(Stand stand, Spot spot) {
+    PostCupboard cupboard = new PostCupboard(request.studio());
+    StackFitter fitter = new StackFitter(stand, cupboard);
+    StackNeeds needs = new StackNeeds(stand.columns());
+    StackNeeds.Level empty = new StackNeeds.Level(0, new long[spot.owner().places().size()]);
+    return fitter
+        .fit(needs.with(spot.column(), 0, empty))
+        .map(stacking -> stacking.level(spot.column(), 0).room())
+        .orElse(0L);
+  }
+
+  private Optional<Refusal> tooHeavy(StandingWare ware, List<Spot> spots) {
+    long grams = ware.mass().grams();
+    long most = 0;
+    for (Spot spot : spots) {
+      for (Shelf shelf : spot.shelves()) {
+        most = Math.max(most, shelf.massLimit().map(m -> m.grams()).orElse(Long.MAX_VALUE));
+      }
+    }
+    if (grams <= most) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Reason.TOO_HEAVY,
+            String.format(
+                Locale.ROOT,
+                "It weighs %.1f kg; the strongest shelf carries %.1f kg.",
+                grams / 1000.0,
+                most / 1000.0),
+            "Get a stronger shelf."));
+  }
+
+  private Optional<Refusal> tooWide(StandingWare ware, Form form) {
+    BodyKind body = WareTranslator.body(form.name(), ware, form.tolerance(), false);
+    ShelfPacker packer = new ShelfPacker();
+    for (Stand stand : stands) {
+      ShelfSpaces spaces = new ShelfSpaces(stand, 0, new PostCupboard(request.studio()).widest());
+      for (Spot spot : stand.spots()) {
+        var space = spaces.space(spot, List.of(), stand.ceiling(), 0).space();
+        ShelfQuestion question = ShelfQuestion.of(space, List.of(body), new int[] {1}, 0);
+        if (!(packer.pack(question, Effort.NORMAL, 1) instanceof DoesNotFit)) {
+          return Optional.empty();
+        }
+      }
+    }
+    Length width = ware.bands().get(0).outline().width();
+    for (var band : ware.bands()) {
+      width = Length.longer(width, band.outline().width());
+    }
+    return Optional.of(
+        new Refusal(
+            Reason.TOO_WIDE,
+            String.format(
+                Locale.ROOT,
+                "It is %s wide and finds no place alone on any shelf with the clearances kept.",
+                text(width.micrometres())),
+            "Fire it in a wider kiln, or on a larger shelf."));
+  }
+
+  /** Tries every number of empty levels below a level with the piece, and one above or none. */
+  private Optional<Refusal> noZone(StandingWare ware, Form form, Optional<Glaze> glaze) {
+    Set<Zone> forbidden = glaze.map(Glaze::forbidden).orElse(Set.of());
+    if (forbidden.isEmpty()) {
+      return Optional.empty();
+    }
+    long height = ware.height().plus(form.tolerance()).micrometres();
+    boolean found =
+        stands.stream().anyMatch(stand -> new ZoneSearch(stand).finds(height, forbidden));
+    if (found) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Refusal(
+            Reason.NO_ZONE,
+            String.format(
+                Locale.ROOT,
+                "Its glaze %s forbids the zone of every layer that is high enough for it (%s).",
+                glaze.map(Glaze::name).orElse(""),
+                text(height)),
+            "Choose another glaze for so tall a form, or allow it a further zone."));
+  }
+
+  private String text(long micrometres) {
+    return LengthText.write(new Length(micrometres), request.studio().unit());
+  }
+}

@@ -1,0 +1,213 @@
+package shelfful.planning;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import shelfful.measure.Mass;
+import shelfful.packing.Packed;
+import shelfful.planning.Stacking.LevelStand;
+import shelfful.ware.Zone;
+
+/** Fills one shelf from what is free, kind by kind, as far as the packer finds settings. */
+final class LayerFiller {
+  /**
+   * Ware covering less than this share of a shelf is put on without asking, and asked about at the
+   * end.
+   */
+  private static final double SURELY_FITS = 0.6;
+
+  /**
+   * Where one more of a kind found no place, only kinds taking less than this share of its room are
+   * tried.
+   */
+  private static final double MUCH_SMALLER = 0.8;
+
+  private final SketchJudge judge;
+  private final Appeal appeal;
+
+  LayerFiller(SketchJudge judge, Appeal appeal) {
+    this.judge = judge;
+    this.appeal = appeal;
+  }
+
+  /**
+   * Adds to a shelf.
+   *
+   * @param level where the shelf lies and how much room is over it
+   * @param counts by lot on it; changed
+   * @param free by lot of what may still be used; changed
+   * @param placed by lot of what is in the whole load; changed
+   * @param order kinds in the order to try them
+   * @return how many pieces were added
+   */
+  int fill(Spot spot, LevelStand level, int[] counts, Pool pool, int[] order) {
+    Filling filling = new Filling(spot, level, counts, pool);
+    int added = 0;
+    double tooLarge = Double.POSITIVE_INFINITY;
+    for (int kind : order) {
+      if (appeal.roomTaken(kind) < tooLarge) {
+        int more = filling.add(kind);
+        added += more;
+        if (filling.wasFull) {
+          tooLarge = Math.min(tooLarge, appeal.roomTaken(kind) * MUCH_SMALLER);
+        }
+      }
+    }
+    return added - filling.giveBack();
+  }
+
+  /**
+   * What may still be used, and what is in the load: the second decides who may not come in any
+   * more.
+   */
+  record Pool(int[] free, int[] placed) {
+    static Pool of(Sketch sketch, ReadyWare ware) {
+      int[] placed = sketch.placed();
+      int[] free = new int[placed.length];
+      for (Lot lot : ware.lots()) {
+        free[lot.index()] = lot.size() - placed[lot.index()];
+      }
+      return new Pool(free, placed);
+    }
+
+    void take(int lot, int count) {
+      free[lot] -= count;
+      placed[lot] += count;
+    }
+  }
+
+  /** One shelf being filled. */
+  private final class Filling {
+    private final Spot spot;
+    private final LevelStand level;
+    private final int[] counts;
+    private final Pool pool;
+    private final Zone zone;
+    private final double area;
+    private Packed setting;
+    private boolean asked = true;
+    private boolean wasFull;
+
+    Filling(Spot spot, LevelStand level, int[] counts, Pool pool) {
+      this.spot = spot;
+      this.level = level;
+      this.counts = counts;
+      this.pool = pool;
+      this.zone = judge.zone(level);
+      this.area = judge.space(spot, level, 0).area();
+    }
+
+    /** Adds as many of a kind as can be found a setting for. */
+    int add(int kind) {
+      wasFull = false;
+      int can = 0;
+      for (Lot lot : appeal.lotsOfKind(kind)) {
+        can += most(lot);
+      }
+      if (can == 0) {
+        return 0;
+      }
+      int[] most = growBy(kind, can);
+      int before = Arrays.stream(counts).sum();
+      System.arraycopy(most, 0, counts, 0, counts.length);
+      int after = Arrays.stream(counts).sum();
+      wasFull = after - before < can;
+      return after - before;
+    }
+
+    /** How many of a lot may come on this shelf as far as everything but room goes. */
+    private int most(Lot lot) {
+      boolean never =
+          lot.height() > level.room()
+              || lot.forbidden().contains(zone)
+              || judge.apart().clashesInFiring(lot.index(), pool.placed())
+              || judge.apart().clashesOnLayer(lot.index(), counts);
+      return never ? 0 : pool.free()[lot.index()];
+    }
+
+    private int[] growBy(int kind, int can) {
+      int[] held = counts.clone();
+      int guess = Math.min(can, appeal.guess(kind, area, judge.byKind(counts)));
+      int added = 0;
+      for (int step = guess; step > 0; ) {
+        int[] tried = with(kind, held, step);
+        if (tried == null || !fits(tried)) {
+          step /= 2;
+        } else {
+          record(held, tried);
+          added += step;
+          held = tried;
+          step = Math.min(1, can - added);
+        }
+      }
+      return held;
+    }
+
+    private boolean fits(int[] tried) {
+      if (appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area) {
+        asked = false;
+        return true;
+      }
+      Packed found = judge.packed(spot, level, tried, setting);
+      setting = found == null ? setting : found;
+      asked |= found != null;
+      return found != null;
+    }
+
+    /** Asks about what was put on unasked, and takes off again what does not fit after all. */
+    int giveBack() {
+      int given = 0;
+      while (!asked && judge.packed(spot, level, counts, setting) == null) {
+        int lot = appeal.leastAppealing(counts);
+        counts[lot]--;
+        pool.take(lot, -1);
+        given++;
+      }
+      return given;
+    }
+
+    private void record(int[] before, int[] after) {
+      for (int lot = 0; lot < before.length; lot++) {
+        pool.take(lot, after[lot] - before[lot]);
+      }
+    }
+
+    /** So many more of a kind, the worthiest lots first; null when the shelf may not carry them. */
+    private int[] with(int kind, int[] held, int more) {
+      int[] tried = held.clone();
+      int left = more;
+      for (Lot lot : appeal.lotsOfKind(kind)) {
+        int taken = Math.min(left, most(lot));
+        boolean clashes = judge.apart().clashesOnLayer(lot.index(), tried);
+        if (taken > 0 && !clashes && !clashesWithin(lot, tried)) {
+          tried[lot.index()] += taken;
+          left -= taken;
+        }
+      }
+      return left > 0 || grams(tried) > limit() ? null : tried;
+    }
+
+    private boolean clashesWithin(Lot lot, int[] tried) {
+      for (int other = 0; other < tried.length; other++) {
+        if (tried[other] > counts[other] && judge.apart().inFiring(lot.index(), other)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private long grams(int[] held) {
+      long grams = 0;
+      List<Lot> lots = judge.ware().lots();
+      for (int lot = 0; lot < held.length; lot++) {
+        grams += held[lot] * lots.get(lot).grams();
+      }
+      return grams;
+    }
+
+    private long limit() {
+      Optional<Mass> limit = level.shelves().get(spot.place()).massLimit();
+      return limit.map(Mass::grams).orElse(Long.MAX_VALUE);
+    }
+  }
+}

@@ -1,0 +1,157 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import java.util.stream.IntStream;
+import shelfful.planning.LayerFiller.Pool;
+import shelfful.planning.Stacking.LevelStand;
+
+/**
+ * Builds a new level into a sketch: chooses a height class whose posts still go into the column,
+ * and fills its shelves. A height class is the height of some free lot: a layer is made as high as
+ * its tallest piece needs.
+ */
+final class LevelBuilder {
+  private final SketchJudge judge;
+  private final Appeal appeal;
+  private final LayerFiller filler;
+
+  LevelBuilder(SketchJudge judge, Appeal appeal) {
+    this.judge = judge;
+    this.appeal = appeal;
+    this.filler = new LayerFiller(judge, appeal);
+  }
+
+  /**
+   * A level that could be built.
+   *
+   * @param rate worth it may hold for the height it takes
+   */
+  private record Offer(int column, int position, long height, LevelStand level, double rate) {}
+
+  /** Builds the best-looking level of any column on top of it; false when none can be built. */
+  boolean buildBest(Sketch sketch, DoubleSupplier noise) {
+    List<Offer> offers = new ArrayList<>();
+    for (int c = 0; c < sketch.columns(); c++) {
+      offers.addAll(offers(sketch, c, sketch.levels(c), noise));
+    }
+    return buildFirst(sketch, offers, noise);
+  }
+
+  /** Builds a level at a position of a column; false when none can be built. */
+  boolean build(Sketch sketch, int column, int position, DoubleSupplier noise) {
+    return buildFirst(sketch, offers(sketch, column, position, noise), noise);
+  }
+
+  private boolean buildFirst(Sketch sketch, List<Offer> offers, DoubleSupplier noise) {
+    offers.sort(Comparator.comparingDouble(Offer::rate).reversed());
+    for (Offer offer : offers) {
+      if (fill(sketch, offer, noise)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private List<Offer> offers(Sketch sketch, int column, int position, DoubleSupplier noise) {
+    Pool pool = Pool.of(sketch, judge.ware());
+    StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
+    int places = judge.stand().spotsOf(column).size();
+    List<Offer> offers = new ArrayList<>();
+    for (long height : classes(pool)) {
+      StackNeeds more =
+          needs.with(column, position, new StackNeeds.Level(height, new long[places]));
+      Optional<Stacking> stacking = judge.stack(more);
+      if (stacking.isPresent()) {
+        LevelStand level = stacking.get().level(column, position);
+        double rate = rate(column, level, height, pool) * noise.getAsDouble();
+        offers.add(new Offer(column, position, height, level, rate));
+      }
+    }
+    return offers;
+  }
+
+  private long[] classes(Pool pool) {
+    return judge.ware().lots().stream()
+        .filter(lot -> pool.free()[lot.index()] > 0)
+        .mapToLong(Lot::height)
+        .distinct()
+        .sorted()
+        .toArray();
+  }
+
+  private double rate(int column, LevelStand level, long height, Pool pool) {
+    double area = 0;
+    for (Spot spot : judge.stand().spotsOf(column)) {
+      area += judge.space(spot, level, 0).area();
+    }
+    boolean top = level.postsOn().isEmpty();
+    long reach = top ? height : level.room();
+    long taken = reach + judge.stand().headroom() + level.z() - level.underside();
+    return appeal.fill(area, reach, pool.free()) / taken;
+  }
+
+  private boolean fill(Sketch sketch, Offer offer, DoubleSupplier noise) {
+    Pool pool = Pool.of(sketch, judge.ware());
+    int places = judge.stand().spotsOf(offer.column()).size();
+    sketch.insertLevel(offer.column(), offer.position(), places);
+    int[] order = order(offer.height(), offer.level().room(), noise);
+    int added = 0;
+    for (Spot spot : judge.stand().spotsOf(offer.column())) {
+      int[] counts = sketch.counts(offer.column(), offer.position(), spot.place());
+      added += filler.fill(spot, offer.level(), counts, pool, order);
+    }
+    if (added == 0) {
+      sketch.removeLevel(offer.column(), offer.position());
+    }
+    return added > 0;
+  }
+
+  /** Kinds that need this height first, then by worth for their room. */
+  private int[] order(long height, long room, DoubleSupplier noise) {
+    List<WareKind> kinds = judge.ware().kinds();
+    double[] score = new double[kinds.size()];
+    double needsHeight = noise.getAsDouble() > 0.7 ? 4 : 1;
+    for (WareKind kind : kinds) {
+      List<Lot> lots = appeal.lotsOfKind(kind.index());
+      double best = lots.stream().mapToDouble(appeal::perRoom).max().orElse(0);
+      boolean tall = lots.stream().anyMatch(lot -> lot.height() > 0.8 * height);
+      boolean tooTall = lots.stream().allMatch(lot -> lot.height() > room);
+      score[kind.index()] = tooTall ? 0 : best * (tall ? needsHeight : 1) * noise.getAsDouble();
+    }
+    return byScore(score);
+  }
+
+  static int[] byScore(double[] score) {
+    return IntStream.range(0, score.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble((Integer i) -> score[i]).reversed())
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  /** Adds free pieces to every shelf as it stands, the given levels' order being that of trying. */
+  int squeezeIn(Sketch sketch, List<int[]> levels, DoubleSupplier noise) {
+    Optional<Stacking> stacking = judge.stack(StackNeeds.of(sketch, judge.ware().lots()));
+    if (stacking.isEmpty()) {
+      return 0;
+    }
+    Pool pool = Pool.of(sketch, judge.ware());
+    if (Arrays.stream(pool.free()).sum() == 0) {
+      return 0;
+    }
+    int added = 0;
+    for (int[] at : levels) {
+      LevelStand level = stacking.get().level(at[0], at[1]);
+      for (Spot spot : judge.stand().spotsOf(at[0])) {
+        int[] counts = sketch.counts(at[0], at[1], spot.place());
+        added += filler.fill(spot, level, counts, pool, order(0, level.room(), noise));
+      }
+    }
+    return added;
+  }
+}

@@ -1,0 +1,209 @@
+package shelfful.planning;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import shelfful.geometry.Pose;
+import shelfful.load.Layer;
+import shelfful.load.LeftOut;
+import shelfful.load.Load;
+import shelfful.load.Placement;
+import shelfful.load.StandingPost;
+import shelfful.measure.Angle;
+import shelfful.measure.Length;
+import shelfful.measure.Point;
+import shelfful.packing.Packed;
+import shelfful.packing.Placed;
+import shelfful.planning.ShelfSpaces.NumberedSpace;
+import shelfful.planning.Stacking.LevelStand;
+import shelfful.planning.Stacking.PostGroup;
+import shelfful.ware.Form;
+import shelfful.ware.Glaze;
+import shelfful.ware.Piece;
+
+/**
+ * Writes a sketch out as a load: millimetres in the chamber, single pieces, standing posts,
+ * reasons.
+ */
+final class LoadComposer {
+  private final SketchJudge judge;
+  private final Settler settler;
+  private final WaitingReasons reasons;
+
+  /** Chooses the final setting of a shelf. */
+  @FunctionalInterface
+  interface Settler {
+    Packed settle(NumberedSpace space, int[] kinds, Packed found);
+  }
+
+  LoadComposer(SketchJudge judge, Settler settler) {
+    this.judge = judge;
+    this.settler = settler;
+    this.reasons = new WaitingReasons(judge);
+  }
+
+  Load compose(Sketch sketch) {
+    Stacking stacking =
+        judge
+            .judge(sketch)
+            .stacking()
+            .orElseThrow(() -> new IllegalStateException("a sketch that cannot stand was kept"));
+    Writing writing = new Writing(sketch, stacking);
+    List<Layer> layers = writing.layers();
+    List<LeftOut> waiting = new ArrayList<>(judge.ware().waiting());
+    waiting.addAll(reasons.of(sketch, stacking, writing.remaining()));
+    return new Load(
+        judge.stand().request(),
+        judge.stand().plan().id(),
+        layers,
+        writing.posts(layers),
+        inListOrder(waiting));
+  }
+
+  private List<LeftOut> inListOrder(List<LeftOut> waiting) {
+    Map<String, LeftOut> byPiece = new HashMap<>();
+    waiting.forEach(out -> byPiece.put(out.pieceId(), out));
+    return judge.stand().request().pieces().stream()
+        .map(Piece::id)
+        .filter(byPiece::containsKey)
+        .map(byPiece::get)
+        .toList();
+  }
+
+  /** One load being written. */
+  private final class Writing {
+    private final Sketch sketch;
+    private final Stacking stacking;
+    private final List<Deque<Piece>> pieces = new ArrayList<>();
+
+    Writing(Sketch sketch, Stacking stacking) {
+      this.sketch = sketch;
+      this.stacking = stacking;
+      judge.ware().lots().forEach(lot -> pieces.add(new ArrayDeque<>(lot.pieces())));
+    }
+
+    List<Deque<Piece>> remaining() {
+      return pieces;
+    }
+
+    List<Layer> layers() {
+      List<Layer> layers = new ArrayList<>();
+      for (int c = 0; c < sketch.columns(); c++) {
+        for (int l = 0; l < sketch.levels(c); l++) {
+          for (Spot spot : judge.stand().spotsOf(c)) {
+            layers.add(layer("L" + (layers.size() + 1), spot, l));
+          }
+        }
+      }
+      return layers;
+    }
+
+    private Layer layer(String id, Spot spot, int l) {
+      LevelStand level = stacking.level(spot.column(), l);
+      int[] counts = sketch.counts(spot.column(), l, spot.place());
+      Packed found = judge.packed(spot, level, counts, null);
+      if (found == null) {
+        throw new IllegalStateException("a layer that holds too much was kept");
+      }
+      NumberedSpace space = judge.space(spot, level, judge.tallest(counts));
+      Packed settled = settler.settle(space, judge.byKind(counts), found);
+      return new Layer(
+          id,
+          spot.owner().id(),
+          l + 1,
+          spot.place(),
+          level.shelves().get(spot.place()).id(),
+          new Length(level.z()),
+          placements(spot, counts, settled));
+    }
+
+    private List<Placement> placements(Spot spot, int[] counts, Packed setting) {
+      List<Deque<Piece>> byKind = new ArrayList<>();
+      judge.ware().kinds().forEach(kind -> byKind.add(new ArrayDeque<>()));
+      for (Lot lot : judge.ware().lots()) {
+        for (int i = 0; i < counts[lot.index()]; i++) {
+          byKind.get(lot.kind().index()).add(pieces.get(lot.index()).remove());
+        }
+      }
+      List<Placement> placements = new ArrayList<>();
+      for (Placed body : setting.bodies()) {
+        Pose pose = spot.frame().toChamber(body.pose());
+        boolean turns = judge.ware().kinds().get(body.kind()).body().mayTurn();
+        Piece piece = byKind.get(body.kind()).remove();
+        placements.add(
+            new Placement(
+                piece.id(),
+                Point.ofMillimetres(pose.x(), pose.y()),
+                turns ? Angle.ofRadians(pose.angle()) : Angle.ZERO,
+                onCatcher(piece)));
+      }
+      return placements;
+    }
+
+    private boolean onCatcher(Piece piece) {
+      var request = judge.stand().request();
+      Form form = request.studio().form(piece.batch().formId()).orElseThrow();
+      return new FiringDoor(request)
+          .glaze(piece)
+          .map((Glaze glaze) -> glaze.needsCatcherUnder(form))
+          .orElse(false);
+    }
+
+    List<StandingPost> posts(List<Layer> layers) {
+      PostCupboard cupboard = new PostCupboard(judge.stand().request().studio());
+      List<StandingPost> posts = new ArrayList<>();
+      for (PostGroup group : stacking.posts()) {
+        for (int i = 0; i < group.at().size(); i++) {
+          Point at = group.at().get(i);
+          List<String> ids = new ArrayList<>();
+          for (int kind : group.makings().get(i)) {
+            ids.add(cupboard.id(kind));
+          }
+          posts.add(
+              new StandingPost(at, new Length(group.base()), ids, carried(layers, at, group, i)));
+        }
+      }
+      return posts;
+    }
+
+    /** The layers whose undersides lie on a post: of the columns with a post there, at its top. */
+    private List<String> carried(List<Layer> layers, Point at, PostGroup group, int index) {
+      long top = group.base() + height(group.makings().get(index));
+      List<String> carried = new ArrayList<>();
+      for (Layer layer : layers) {
+        var column =
+            judge.stand().plan().columns().stream()
+                .filter(candidate -> candidate.id().equals(layer.columnId()))
+                .findFirst()
+                .orElseThrow();
+        var shelf = judge.stand().request().studio().shelf(layer.shelfId()).orElseThrow();
+        long underside = layer.z().minus(shelf.thickness()).micrometres();
+        if (underside == top && column.posts().contains(at) && liesOver(layer, at)) {
+          carried.add(layer.id());
+        }
+      }
+      return carried;
+    }
+
+    private boolean liesOver(Layer layer, Point at) {
+      Spot spot =
+          judge.stand().spots().stream()
+              .filter(candidate -> candidate.owner().id().equals(layer.columnId()))
+              .filter(candidate -> candidate.place() == layer.place())
+              .findFirst()
+              .orElseThrow();
+      return PostUnderShelf.touches(judge.stand(), spot, at);
+    }
+
+    private long height(int[] making) {
+      long height = 0;
+      for (int kind : making) {
+        height += judge.stand().request().studio().posts().get(kind).length().micrometres();
+      }
+      return height;
+    }
+  }
+}

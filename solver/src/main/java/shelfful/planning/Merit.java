@@ -1,0 +1,40 @@
+package shelfful.planning;
+
+import java.util.Comparator;
+
+/**
+ * How good a sketch is, to choose between column plans: nothing broken, must-go pieces, worth,
+ * fewest layers.
+ *
+ * @param broken rules broken
+ * @param mustGoWaiting must-go pieces that wait
+ * @param worth points of the pieces that are in
+ * @param layers shelves used
+ */
+record Merit(int broken, int mustGoWaiting, long worth, int layers) implements Comparable<Merit> {
+  private static final Comparator<Merit> BEST_LAST =
+      Comparator.comparingInt((Merit merit) -> -merit.broken)
+          .thenComparingInt(merit -> -merit.mustGoWaiting)
+          .thenComparingLong(Merit::worth)
+          .thenComparingInt(merit -> -merit.layers);
+
+  static Merit of(Sketch sketch, SketchJudge judge) {
+    int[] placed = sketch.placed();
+    int waiting = 0;
+    long worth = 0;
+    for (Lot lot : judge.ware().lots()) {
+      waiting += lot.mustGo() ? lot.size() - placed[lot.index()] : 0;
+      worth += placed[lot.index()] * lot.worth();
+    }
+    int layers = 0;
+    for (Spot spot : judge.stand().spots()) {
+      layers += sketch.levels(spot.column());
+    }
+    return new Merit(judge.judge(sketch).broken(), waiting, worth, layers);
+  }
+
+  @Override
+  public int compareTo(Merit other) {
+    return BEST_LAST.compare(this, other);
+  }
+}

@@ -1,0 +1,100 @@
+package shelfful.planning;
+
+import java.util.function.BooleanSupplier;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import shelfful.load.Load;
+import shelfful.packing.Effort;
+import shelfful.packing.EvenSpacer;
+
+/** Everything needed to plan with one column plan, and the best sketch found so far. */
+final class PlanDesk {
+  /** For what was refused in a hurry. */
+  private static final Effort PATIENT = new Effort(3, 12);
+
+  private final SketchJudge judge;
+  private final Rebuilder rebuilder;
+  private final LoadSearch search;
+  private final BooleanSupplier stop;
+  private final long seed;
+  private Sketch best;
+
+  PlanDesk(
+      Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
+    PairGaps gaps = new PairGaps(stand.request());
+    double widestPost = new PostCupboard(stand.request().studio()).widest();
+    ShelfSpaces spaces = new ShelfSpaces(stand, gaps.widest(ware.kinds()), widestPost);
+    this.seed = seed;
+    this.stop = stop;
+    double[][] between = gaps.between(ware.kinds());
+    ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, seed, stop);
+    this.judge = new SketchJudge(stand, ware, spaces, answers);
+    Appeal appeal = new Appeal(ware, between);
+    this.rebuilder = new Rebuilder(judge, appeal);
+    this.search = new LoadSearch(judge, rebuilder, mode, stop);
+  }
+
+  void greedy() {
+    best = rebuilder.greedy();
+  }
+
+  Stand stand() {
+    return judge.stand();
+  }
+
+  /** Takes over another desk's best sketch of the same column plan, with the settings it rests on. */
+  void adopt(PlanDesk other) {
+    judge.learn(other.best, other.judge);
+    best = other.best.copy();
+  }
+
+  Merit merit() {
+    return Merit.of(best, judge);
+  }
+
+  LoadSearch search() {
+    return search;
+  }
+
+  void searchOn(SearchBudget budget, long round, Runnable better) {
+    best =
+        search.run(
+            best,
+            budget,
+            seed * 31 + round,
+            sketch -> {
+              if (Merit.of(sketch, judge).compareTo(merit()) > 0) {
+                best = sketch;
+                better.run();
+              }
+            });
+  }
+
+  /** Gives what was refused in a hurry another chance. */
+  void tryHarder() {
+    judge.tryHarder(PATIENT);
+  }
+
+  /** The best sketch as a load, pieces where the packer left them. */
+  Load asFound() {
+    return new LoadComposer(judge, (space, kinds, found) -> found).compose(best);
+  }
+
+  /**
+   * The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as
+   * can be.
+   */
+  Load evenlySpaced() {
+    EvenSpacer spacer = new EvenSpacer(stop);
+    return new LoadComposer(
+            judge,
+            (space, kinds, found) ->
+                found.bodies().isEmpty()
+                    ? found
+                    : judge.answers().spread(space, kinds, found, spacer))
+        .compose(best);
+  }
+
+  long asked() {
+    return judge.answers().asked();
+  }
+}

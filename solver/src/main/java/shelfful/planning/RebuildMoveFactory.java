@@ -1,0 +1,56 @@
+package shelfful.planning;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+
+/** Hands OptaPlanner one proposal after another, each worked out from the load as it stands. */
+public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, RebuildMove> {
+  private static final int TRIES = 8;
+
+  @Override
+  public long getSize(ScoreDirector<KilnLoad> director) {
+    return Integer.MAX_VALUE;
+  }
+
+  @Override
+  public Iterator<RebuildMove> createOriginalMoveIterator(ScoreDirector<KilnLoad> director) {
+    throw new UnsupportedOperationException(
+        "Rebuild moves are drawn at random; use random selection");
+  }
+
+  @Override
+  public Iterator<RebuildMove> createRandomMoveIterator(
+      ScoreDirector<KilnLoad> director, Random random) {
+    return new Iterator<>() {
+      @Override
+      public boolean hasNext() {
+        return true;
+      }
+
+      @Override
+      public RebuildMove next() {
+        return draw(director.getWorkingSolution(), random);
+      }
+    };
+  }
+
+  private static RebuildMove draw(KilnLoad load, Random random) {
+    Workbench bench = load.rulebook().bench();
+    SlotCounts counts = SlotCounts.of(load.pieces());
+    SketchJudge judge = load.rulebook().judge();
+    Sketch now = counts.sketch(judge.stand(), judge.ware().lots().size());
+    for (int i = 0; i < TRIES; i++) {
+      Sketch proposed = bench.rebuilder().propose(now, random);
+      if (proposed != null && bench.hasRoomFor(proposed)) {
+        List<RebuildMove.Change> changes = bench.slots().changes(load.pieces(), proposed);
+        if (!changes.isEmpty()) {
+          return new RebuildMove(changes);
+        }
+      }
+    }
+    return new RebuildMove(List.of());
+  }
+}

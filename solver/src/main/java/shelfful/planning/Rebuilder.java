@@ -1,0 +1,169 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.function.DoubleSupplier;
+
+/**
+ * Proposes a changed sketch: takes some layers apart and builds them anew, otherwise. Every
+ * proposal is mended and topped up with what waits, so most are loads that could be fired.
+ */
+final class Rebuilder {
+  private final SketchJudge judge;
+  private final LevelBuilder builder;
+  private final Mender mender;
+
+  Rebuilder(SketchJudge judge, Appeal appeal) {
+    this.judge = judge;
+    this.builder = new LevelBuilder(judge, appeal);
+    this.mender = new Mender(judge, appeal);
+  }
+
+  /** The ways of changing a sketch, with how often each is tried in 100. */
+  private enum Way {
+    ONE_LEVEL(26),
+    TWO_LEVELS(30),
+    THIN_AND_REFILL(24),
+    SWAP_LEVELS(12),
+    WHOLE_COLUMN(8);
+
+    private final int share;
+
+    Way(int share) {
+      this.share = share;
+    }
+
+    static Way pick(Random random) {
+      int drawn = random.nextInt(100);
+      for (Way way : values()) {
+        drawn -= way.share;
+        if (drawn < 0) {
+          return way;
+        }
+      }
+      return ONE_LEVEL;
+    }
+  }
+
+  /** A first load: the best-looking level of any column on top of it, until none can be built. */
+  Sketch greedy() {
+    Sketch sketch = new Sketch(judge.stand().columns(), judge.ware().lots().size());
+    DoubleSupplier plain = () -> 1;
+    while (builder.buildBest(sketch, plain)) {
+      // each round builds one level
+    }
+    finish(sketch, plain, levels(sketch));
+    return sketch;
+  }
+
+  /** A changed copy, or null when the change led to nothing that stands. */
+  Sketch propose(Sketch now, Random random) {
+    Sketch sketch = now.copy();
+    List<int[]> levels = levels(sketch);
+    if (levels.isEmpty()) {
+      return null;
+    }
+    double spread = 0.15 + 0.6 * random.nextDouble();
+    DoubleSupplier noise = () -> Math.exp(spread * random.nextGaussian());
+    int[] at = levels.get(random.nextInt(levels.size()));
+    switch (Way.pick(random)) {
+      case ONE_LEVEL -> rebuild(sketch, at, 1, noise);
+      case TWO_LEVELS -> rebuildTwo(sketch, at, random, noise);
+      case THIN_AND_REFILL -> thin(sketch, at, random);
+      case SWAP_LEVELS -> swap(sketch, at, levels.get(random.nextInt(levels.size())), noise);
+      case WHOLE_COLUMN -> rebuildColumn(sketch, at[0], noise);
+    }
+    List<int[]> order = levels(sketch);
+    Collections.shuffle(order, random);
+    return finish(sketch, noise, order) ? sketch : null;
+  }
+
+  private boolean finish(Sketch sketch, DoubleSupplier noise, List<int[]> order) {
+    if (!mender.mend(sketch)) {
+      return false;
+    }
+    order.removeIf(at -> at[1] >= sketch.levels(at[0]));
+    if (builder.squeezeIn(sketch, order, noise) > 0) {
+      return mender.mend(sketch);
+    }
+    return true;
+  }
+
+  private static List<int[]> levels(Sketch sketch) {
+    List<int[]> levels = new ArrayList<>();
+    for (int c = 0; c < sketch.columns(); c++) {
+      for (int l = 0; l < sketch.levels(c); l++) {
+        levels.add(new int[] {c, l});
+      }
+    }
+    return levels;
+  }
+
+  private void rebuild(Sketch sketch, int[] at, int count, DoubleSupplier noise) {
+    for (int i = 0; i < count && at[1] < sketch.levels(at[0]); i++) {
+      sketch.removeLevel(at[0], at[1]);
+    }
+    int position = Math.min(at[1], sketch.levels(at[0]));
+    while (builder.build(sketch, at[0], position, noise)) {
+      position++;
+    }
+  }
+
+  private void rebuildTwo(Sketch sketch, int[] at, Random random, DoubleSupplier noise) {
+    if (random.nextBoolean()) {
+      rebuild(sketch, at, 2, noise);
+      return;
+    }
+    List<int[]> levels = levels(sketch);
+    int[] other = levels.get(random.nextInt(levels.size()));
+    int first = Math.max(at[1], other[1]);
+    if (at[0] == other[0]) {
+      sketch.removeLevel(at[0], first);
+      if (at[1] != other[1]) {
+        sketch.removeLevel(at[0], Math.min(at[1], other[1]));
+      }
+    } else {
+      sketch.removeLevel(at[0], at[1]);
+      sketch.removeLevel(other[0], other[1]);
+    }
+    fillUp(sketch, at, noise);
+    fillUp(sketch, other, noise);
+  }
+
+  private void fillUp(Sketch sketch, int[] at, DoubleSupplier noise) {
+    int position = Math.min(at[1], sketch.levels(at[0]));
+    while (builder.build(sketch, at[0], position, noise)) {
+      position = Math.min(position + 1, sketch.levels(at[0]));
+    }
+  }
+
+  private void rebuildColumn(Sketch sketch, int column, DoubleSupplier noise) {
+    while (sketch.levels(column) > 0) {
+      sketch.removeLevel(column, 0);
+    }
+    fillUp(sketch, new int[] {column, 0}, noise);
+  }
+
+  /** Takes a share of each lot off a level; topping up then finds others for the room. */
+  private void thin(Sketch sketch, int[] at, Random random) {
+    int places = sketch.places(at[0], at[1]);
+    int[] counts = sketch.counts(at[0], at[1], random.nextInt(places));
+    double share = 0.1 + 0.5 * random.nextDouble();
+    int spared = random.nextInt(counts.length);
+    for (int lot = 0; lot < counts.length; lot++) {
+      for (int i = counts[lot]; i > 0 && lot != spared; i--) {
+        counts[lot] -= random.nextDouble() < share ? 1 : 0;
+      }
+    }
+  }
+
+  private void swap(Sketch sketch, int[] at, int[] other, DoubleSupplier noise) {
+    if (sketch.places(at[0], at[1]) == sketch.places(other[0], other[1])) {
+      sketch.swapLevels(at[0], at[1], other[0], other[1]);
+    } else {
+      rebuild(sketch, at, 1, noise);
+    }
+  }
+}

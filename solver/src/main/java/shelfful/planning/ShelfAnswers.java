@@ -1,0 +1,170 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import shelfful.packing.BodyKind;
+import shelfful.packing.Effort;
+import shelfful.packing.EvenSpacer;
+import shelfful.packing.Packed;
+import shelfful.packing.ShelfAnswer;
+import shelfful.packing.ShelfPacker;
+import shelfful.packing.ShelfQuestion;
+import shelfful.planning.ShelfSpaces.NumberedSpace;
+
+/**
+ * Every shelf answer of a run, each asked once. The first answer to a question is kept, so that
+ * whether a layer fits is a pure function of what stands on it; what holds too much for a smaller
+ * question holds too much for a larger one.
+ */
+final class ShelfAnswers {
+  /**
+   * Enough when a neighbouring setting is at hand or there is room to spare; the search asks
+   * thousands.
+   */
+  private static final Effort HASTY = new Effort(1, 3);
+
+  /**
+   * A shelf may be this much fuller than any before in the same space before the packer is not even
+   * asked.
+   */
+  private static final double FULLER = 0.035;
+
+  /** Covered shares below this are always worth asking. */
+  private static final double NOT_YET_FULL = 0.78;
+
+  /** A space number for settings found anywhere. */
+  private static final int ANYWHERE = -1;
+
+  private final List<BodyKind> bodies;
+  private final double[] roomTaken;
+  private final double[][] gaps;
+  private final long seed;
+  private final BooleanSupplier stop;
+  private final ShelfPacker packer;
+  private final Map<Key, Packed> packed = new HashMap<>();
+  private final Map<Integer, List<int[]>> refused = new HashMap<>();
+  private final Map<Key, Packed> elsewhere = new HashMap<>();
+  private final Map<Integer, Double> fullest = new HashMap<>();
+  private Effort effort = HASTY;
+  private long asked;
+
+  ShelfAnswers(List<WareKind> kinds, double[][] gaps, long seed, BooleanSupplier stop) {
+    this.roomTaken = Appeal.roomTaken(kinds, gaps);
+    this.bodies = kinds.stream().map(WareKind::body).toList();
+    this.gaps = gaps;
+    this.seed = seed;
+    this.stop = stop;
+    this.packer = new ShelfPacker(stop);
+  }
+
+  /** A question: a space by number, and how many of each kind. */
+  private record Key(int space, int[] counts, int hash) {
+    static Key of(int space, int[] counts) {
+      return new Key(space, counts, 31 * space + Arrays.hashCode(counts));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key that && that.space == space && Arrays.equals(that.counts, counts);
+    }
+
+    @Override
+    public int hashCode() {
+      return hash;
+    }
+  }
+
+  /**
+   * A setting of so many of each kind in a space, or null when none was found.
+   *
+   * @param near a setting of nearly the same, or null; only a first question looks at it
+   */
+  Packed ask(NumberedSpace space, int[] counts, Packed near) {
+    Key key = Key.of(space.number(), counts.clone());
+    Packed known = packed.get(key);
+    if (known != null || isRefused(key)) {
+      return known;
+    }
+    double covered = covered(counts) / space.area();
+    if (covered > Math.max(NOT_YET_FULL, fullest.getOrDefault(space.number(), 0.0) + FULLER)) {
+      return null;
+    }
+    asked++;
+    PresentKinds present = PresentKinds.of(counts);
+    ShelfQuestion question = question(space, present);
+    long questionSeed = seed * 0x9E3779B97F4A7C15L + key.hash;
+    Packed hint = near != null ? near : elsewhere.get(Key.of(ANYWHERE, key.counts));
+    ShelfAnswer answer =
+        packer.pack(
+            question, effort, questionSeed, hint == null ? List.of() : present.ask(hint.bodies()));
+    if (answer instanceof Packed found) {
+      Packed setting = new Packed(present.answer(found.bodies()), found.spare());
+      packed.put(key, setting);
+      elsewhere.put(Key.of(ANYWHERE, key.counts), setting);
+      fullest.merge(space.number(), covered, Math::max);
+      return setting;
+    }
+    if (!stop.getAsBoolean()) {
+      refused.computeIfAbsent(key.space, s -> new ArrayList<>()).add(key.counts);
+    }
+    return null;
+  }
+
+  private ShelfQuestion question(NumberedSpace space, PresentKinds present) {
+    return new ShelfQuestion(space.space(), present.of(bodies), present.counts(), present.of(gaps));
+  }
+
+  /** A setting of the same bodies with the smallest gap as large as the spacer can make it. */
+  Packed spread(NumberedSpace space, int[] counts, Packed found, EvenSpacer spacer) {
+    PresentKinds present = PresentKinds.of(counts);
+    Packed start = new Packed(present.ask(found.bodies()), found.spare());
+    Packed even = spacer.spread(question(space, present), start, Effort.QUICK, seed);
+    return new Packed(present.answer(even.bodies()), even.spare());
+  }
+
+  /** Takes over a setting found elsewhere, unless there is one already. */
+  void learn(NumberedSpace space, int[] counts, Packed setting) {
+    packed.putIfAbsent(Key.of(space.number(), counts.clone()), setting);
+  }
+
+  private double covered(int[] counts) {
+    double covered = 0;
+    for (int kind = 0; kind < counts.length; kind++) {
+      covered += counts[kind] * roomTaken[kind];
+    }
+    return covered;
+  }
+
+  private boolean isRefused(Key key) {
+    for (int[] less : refused.getOrDefault(key.space, List.of())) {
+      if (holds(key.counts, less)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean holds(int[] more, int[] less) {
+    for (int i = 0; i < less.length; i++) {
+      if (more[i] < less[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** From now on tries this hard, and gives what was refused with less effort another chance. */
+  void tryHarder(Effort harder) {
+    effort = harder;
+    refused.clear();
+  }
+
+  /** How many questions went to the packer. */
+  long asked() {
+    return asked;
+  }
+}

@@ -1,0 +1,188 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shelfful.geometry.Bound;
+import shelfful.geometry.Capsule;
+import shelfful.geometry.DiscBound;
+import shelfful.geometry.HalfPlane;
+import shelfful.geometry.Region;
+import shelfful.kiln.KeepOut;
+import shelfful.kiln.Shelf;
+import shelfful.measure.Point;
+
+/**
+ * Gives every level its shelves from the stock, and knows where shelves and posts would meet a
+ * keep-out.
+ */
+final class ShelfCupboard {
+  private final Stand stand;
+  private final List<List<Spot>> spots = new ArrayList<>();
+  private final boolean[][] shelfMeets;
+  private final double postRadius;
+
+  ShelfCupboard(Stand stand) {
+    this.stand = stand;
+    List<KeepOut> keepOuts = stand.kiln().keepOuts();
+    shelfMeets = new boolean[stand.columns()][keepOuts.size()];
+    postRadius = new PostCupboard(stand.request().studio()).widest() / 2;
+    for (int c = 0; c < stand.columns(); c++) {
+      spots.add(stand.spotsOf(c));
+      for (int k = 0; k < keepOuts.size(); k++) {
+        KeepOut keepOut = keepOuts.get(k);
+        shelfMeets[c][k] =
+            keepOut.kind().stopsShelves()
+                && spots.get(c).stream().anyMatch(spot -> overlaps(spot, keepOut));
+      }
+    }
+  }
+
+  /**
+   * The shelves of every level.
+   *
+   * @param byLevel column, level, place
+   * @param overloaded how many carry more than their limit
+   */
+  record Choice(List<List<List<Shelf>>> byLevel, int overloaded) {
+    List<Shelf> shelves(int column, int level) {
+      return byLevel.get(column).get(level);
+    }
+  }
+
+  /** Shelves for every level, or empty when there are too few. */
+  Optional<Choice> choose(StackNeeds needs) {
+    Map<String, Integer> used = new HashMap<>();
+    List<List<List<Shelf>>> byLevel = new ArrayList<>();
+    int overloaded = 0;
+    for (int c = 0; c < stand.columns(); c++) {
+      byLevel.add(new ArrayList<>());
+      for (int l = 0; l < needs.levels(c); l++) {
+        List<Shelf> shelves = level(spots.get(c), needs.level(c, l).grams(), used);
+        if (shelves.isEmpty()) {
+          return Optional.empty();
+        }
+        byLevel.get(c).add(shelves);
+        overloaded += overloaded(shelves, needs.level(c, l).grams());
+      }
+    }
+    return Optional.of(new Choice(byLevel, overloaded));
+  }
+
+  /**
+   * One shelf for each place, all equally thick; strong enough where there is one, else the first
+   * in stock.
+   */
+  private List<Shelf> level(List<Spot> places, long[] grams, Map<String, Integer> used) {
+    for (Shelf first : places.get(0).shelves()) {
+      Map<String, Integer> tried = new HashMap<>(used);
+      List<Shelf> chosen = new ArrayList<>();
+      for (Spot spot : places) {
+        pick(spot, first, grams[spot.place()], tried).ifPresent(chosen::add);
+      }
+      boolean strong = chosen.size() == places.size() && overloaded(chosen, grams) == 0;
+      boolean last = first == places.get(0).shelves().get(places.get(0).shelves().size() - 1);
+      if (strong || last && chosen.size() == places.size()) {
+        used.putAll(tried);
+        return chosen;
+      }
+    }
+    return List.of();
+  }
+
+  private static Optional<Shelf> pick(
+      Spot spot, Shelf like, long grams, Map<String, Integer> used) {
+    Shelf found = null;
+    for (Shelf shelf : spot.shelves()) {
+      boolean there = used.getOrDefault(shelf.id(), 0) < shelf.count();
+      if (there && shelf.thickness().equals(like.thickness())) {
+        if (found == null || isTooWeak(found, grams) && !isTooWeak(shelf, grams)) {
+          found = shelf;
+        }
+      }
+    }
+    if (found != null) {
+      used.merge(found.id(), 1, Integer::sum);
+    }
+    return Optional.ofNullable(found);
+  }
+
+  private static int overloaded(List<Shelf> shelves, long[] grams) {
+    int count = 0;
+    for (int p = 0; p < shelves.size(); p++) {
+      count += isTooWeak(shelves.get(p), grams[p]) ? 1 : 0;
+    }
+    return count;
+  }
+
+  private static boolean isTooWeak(Shelf shelf, long grams) {
+    return shelf.massLimit().isPresent() && shelf.massLimit().get().grams() < grams;
+  }
+
+  /**
+   * Whether a column's shelves between two heights would lie in a thermocouple or a peephole line.
+   */
+  boolean meetsKeepOut(int column, long underside, long top) {
+    List<KeepOut> keepOuts = stand.kiln().keepOuts();
+    for (int k = 0; k < keepOuts.size(); k++) {
+      if (shelfMeets[column][k] && sharesHeight(keepOuts.get(k), underside, top)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether any of the posts between two heights would stand in a keep-out. */
+  boolean postsMeetKeepOut(List<Point> at, long base, long top) {
+    for (KeepOut keepOut : stand.kiln().keepOuts()) {
+      if (sharesHeight(keepOut, base, top)
+          && at.stream().anyMatch(point -> StackFitter.standsIn(keepOut, point, postRadius))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean sharesHeight(KeepOut keepOut, long from, long to) {
+    return keepOut.bottom().micrometres() < to && keepOut.top().micrometres() > from;
+  }
+
+  /** Whether a shelf may overlap a keep-out, seen from above; leans to yes near corners. */
+  private static boolean overlaps(Spot spot, KeepOut keepOut) {
+    Capsule bar = StackFitter.bar(keepOut);
+    double[] from = spot.frame().toShelf(bar.x1(), bar.y1());
+    double[] to = spot.frame().toShelf(bar.x2(), bar.y2());
+    return spot.shelves().stream()
+        .map(shelf -> KilnRegions.shelf(shelf.outline()))
+        .anyMatch(region -> !isOutside(region, from, to, bar.radius()));
+  }
+
+  private static boolean isOutside(Region region, double[] from, double[] to, double radius) {
+    for (Bound bound : region.bounds()) {
+      if (bound instanceof HalfPlane wall) {
+        double nearest =
+            Math.min(
+                wall.nx() * from[0] + wall.ny() * from[1], wall.nx() * to[0] + wall.ny() * to[1]);
+        if (nearest - radius > wall.offset()) {
+          return true;
+        }
+      } else if (bound instanceof DiscBound disc
+          && distance(disc, from, to) - radius > disc.radius()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double distance(DiscBound disc, double[] from, double[] to) {
+    double dx = to[0] - from[0];
+    double dy = to[1] - from[1];
+    double length = dx * dx + dy * dy;
+    double along =
+        length == 0 ? 0 : ((disc.x() - from[0]) * dx + (disc.y() - from[1]) * dy) / length;
+    double t = Math.max(0, Math.min(1, along));
+    return Math.hypot(from[0] + t * dx - disc.x(), from[1] + t * dy - disc.y());
+  }
+}

@@ -1,0 +1,133 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Which lots stand on which shelf, as counts: {@code count(column, level, place, lot)}. Levels are
+ * counted from the bottom of their column, and none is empty. Not immutable; {@link #copy()} before
+ * changing.
+ */
+final class Sketch {
+  private final int lots;
+  private final List<List<int[][]>> columns;
+
+  Sketch(int columns, int lots) {
+    this.lots = lots;
+    this.columns = new ArrayList<>();
+    for (int c = 0; c < columns; c++) {
+      this.columns.add(new ArrayList<>());
+    }
+  }
+
+  private Sketch(Sketch other) {
+    this(other.columns.size(), other.lots);
+    for (int c = 0; c < columns.size(); c++) {
+      for (int[][] level : other.columns.get(c)) {
+        columns.get(c).add(copyOf(level));
+      }
+    }
+  }
+
+  private static int[][] copyOf(int[][] level) {
+    int[][] copy = new int[level.length][];
+    for (int p = 0; p < level.length; p++) {
+      copy[p] = level[p].clone();
+    }
+    return copy;
+  }
+
+  Sketch copy() {
+    return new Sketch(this);
+  }
+
+  int columns() {
+    return columns.size();
+  }
+
+  int levels(int column) {
+    return columns.get(column).size();
+  }
+
+  int places(int column, int level) {
+    return columns.get(column).get(level).length;
+  }
+
+  /** The counts by lot on one shelf; the caller may change them. */
+  int[] counts(int column, int level, int place) {
+    return columns.get(column).get(level)[place];
+  }
+
+  void insertLevel(int column, int level, int places) {
+    columns.get(column).add(level, new int[places][lots]);
+  }
+
+  void removeLevel(int column, int level) {
+    columns.get(column).remove(level);
+  }
+
+  void swapLevels(int column, int level, int otherColumn, int otherLevel) {
+    int[][] kept = columns.get(column).get(level);
+    columns.get(column).set(level, columns.get(otherColumn).get(otherLevel));
+    columns.get(otherColumn).set(otherLevel, kept);
+  }
+
+  boolean isEmpty(int column, int level) {
+    for (int[] counts : columns.get(column).get(level)) {
+      for (int count : counts) {
+        if (count > 0) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  void dropEmptyLevels() {
+    for (int c = 0; c < columns.size(); c++) {
+      for (int l = levels(c) - 1; l >= 0; l--) {
+        if (isEmpty(c, l)) {
+          removeLevel(c, l);
+        }
+      }
+    }
+  }
+
+  /** How many of each lot are in. */
+  int[] placed() {
+    int[] placed = new int[lots];
+    for (List<int[][]> column : columns) {
+      for (int[][] level : column) {
+        for (int[] counts : level) {
+          for (int lot = 0; lot < lots; lot++) {
+            placed[lot] += counts[lot];
+          }
+        }
+      }
+    }
+    return placed;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    if (!(other instanceof Sketch that) || that.columns.size() != columns.size()) {
+      return false;
+    }
+    for (int c = 0; c < columns.size(); c++) {
+      if (!Arrays.deepEquals(columns.get(c).toArray(), that.columns.get(c).toArray())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Override
+  public int hashCode() {
+    int hash = 1;
+    for (List<int[][]> column : columns) {
+      hash = 31 * hash + Arrays.deepHashCode(column.toArray());
+    }
+    return hash;
+  }
+}

@@ -1,0 +1,183 @@
+package shelfful.planning;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import shelfful.packing.Effort;
+import shelfful.packing.Packed;
+import shelfful.planning.ShelfSpaces.NumberedSpace;
+import shelfful.planning.Stacking.LevelStand;
+import shelfful.ware.Zone;
+
+/**
+ * Everything the rules say of a sketch, derived from it alone. (The finished load is judged again,
+ * by other code, in {@code inspect}.)
+ */
+final class SketchJudge {
+  private static final int REMEMBERED = 5000;
+
+  private final Stand stand;
+  private final ReadyWare ware;
+  private final StackFitter fitter;
+  private final ShelfSpaces spaces;
+  private final ShelfAnswers answers;
+  private final KeptApartPairs apart;
+  private final Map<Sketch, Evaluation> remembered =
+      new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Sketch, Evaluation> eldest) {
+          return size() > REMEMBERED;
+        }
+      };
+
+  SketchJudge(Stand stand, ReadyWare ware, ShelfSpaces spaces, ShelfAnswers answers) {
+    this.stand = stand;
+    this.ware = ware;
+    this.spaces = spaces;
+    this.answers = answers;
+    this.fitter = new StackFitter(stand, new PostCupboard(stand.request().studio()));
+    this.apart = new KeptApartPairs(stand.request(), ware.lots());
+  }
+
+  /** From now on asks the packer to try this hard, and forgets what was refused with less. */
+  void tryHarder(Effort harder) {
+    answers.tryHarder(harder);
+    remembered.clear();
+  }
+
+  Stand stand() {
+    return stand;
+  }
+
+  ReadyWare ware() {
+    return ware;
+  }
+
+  ShelfAnswers answers() {
+    return answers;
+  }
+
+  KeptApartPairs apart() {
+    return apart;
+  }
+
+  Optional<Stacking> stack(StackNeeds needs) {
+    return fitter.fit(needs);
+  }
+
+  /**
+   * Judges a sketch without empty levels; remembers the answer, so the sketch must not change
+   * afterwards.
+   */
+  Evaluation judge(Sketch sketch) {
+    Evaluation known = remembered.get(sketch);
+    if (known == null) {
+      known = derive(sketch);
+      remembered.put(sketch, known);
+    }
+    return known;
+  }
+
+  private Evaluation derive(Sketch sketch) {
+    int[] placed = sketch.placed();
+    int firing = apart.pairsInFiring(placed);
+    int split = setsSplit(placed);
+    Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
+    if (stacking.isEmpty()) {
+      return new Evaluation(stacking, 1, 0, 0, firing, 0, split, 0);
+    }
+    int tooMuch = 0;
+    int together = firing;
+    int forbidden = 0;
+    int notLiked = 0;
+    for (Spot spot : stand.spots()) {
+      for (int l = 0; l < sketch.levels(spot.column()); l++) {
+        int[] counts = sketch.counts(spot.column(), l, spot.place());
+        LevelStand level = stacking.get().level(spot.column(), l);
+        tooMuch += packed(spot, level, counts, null) == null ? 1 : 0;
+        together += apart.pairsOnLayer(counts);
+        Zone zone = zone(level);
+        for (int lot = 0; lot < counts.length; lot++) {
+          Lot pieces = ware.lots().get(lot);
+          forbidden += pieces.forbidden().contains(zone) ? counts[lot] : 0;
+          boolean liked = pieces.liked().isEmpty() || pieces.liked().contains(zone);
+          notLiked += liked ? 0 : counts[lot];
+        }
+      }
+    }
+    int overloaded = stacking.get().overloaded();
+    return new Evaluation(stacking, 0, tooMuch, overloaded, together, forbidden, split, notLiked);
+  }
+
+  /** The setting of a shelf's counts, or null when it holds too much. */
+  Packed packed(Spot spot, LevelStand level, int[] lotCounts, Packed near) {
+    int[] kinds = byKind(lotCounts);
+    return answers.ask(space(spot, level, tallest(lotCounts)), kinds, near);
+  }
+
+  /** Takes over the settings of another judge of the same column plan for every shelf of a sketch. */
+  void learn(Sketch sketch, SketchJudge other) {
+    Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
+    if (stacking.isEmpty()) {
+      return;
+    }
+    for (Spot spot : stand.spots()) {
+      for (int l = 0; l < sketch.levels(spot.column()); l++) {
+        LevelStand level = stacking.get().level(spot.column(), l);
+        int[] counts = sketch.counts(spot.column(), l, spot.place());
+        Packed known = other.packed(spot, level, counts, null);
+        if (known != null) {
+          answers.learn(space(spot, level, tallest(counts)), byKind(counts), known);
+        }
+      }
+    }
+  }
+
+  NumberedSpace space(Spot spot, LevelStand level, long tallest) {
+    return spaces.space(spot, level.postsOn(), level.z(), tallest);
+  }
+
+  long tallest(int[] lotCounts) {
+    long tallest = 0;
+    for (int lot = 0; lot < lotCounts.length; lot++) {
+      if (lotCounts[lot] > 0) {
+        tallest = Math.max(tallest, ware.lots().get(lot).height());
+      }
+    }
+    return tallest;
+  }
+
+  int[] byKind(int[] lotCounts) {
+    int[] kinds = new int[ware.kinds().size()];
+    for (int lot = 0; lot < lotCounts.length; lot++) {
+      kinds[ware.lots().get(lot).kind().index()] += lotCounts[lot];
+    }
+    return kinds;
+  }
+
+  Zone zone(LevelStand level) {
+    return Zones.of(stand, level);
+  }
+
+  /** How many pieces are in beyond what the scarcest lot of their bundle allows. */
+  int setsSplit(int[] placed) {
+    int[] least = leastOfBundles(placed);
+    int split = 0;
+    for (Lot lot : ware.lots()) {
+      split += placed[lot.index()] - least[lot.bundle()];
+    }
+    return split;
+  }
+
+  /** For each bundle how many whole sets are in. */
+  int[] leastOfBundles(int[] placed) {
+    int[] least = new int[ware.bundles()];
+    java.util.Arrays.fill(least, Integer.MAX_VALUE);
+    for (Lot lot : ware.lots()) {
+      least[lot.bundle()] = Math.min(least[lot.bundle()], placed[lot.index()]);
+    }
+    return least;
+  }
+}

@@ -1,0 +1,156 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import shelfful.kiln.Column;
+import shelfful.kiln.ColumnPlan;
+import shelfful.kiln.Kiln;
+import shelfful.kiln.Shelf;
+import shelfful.load.LoadRequest;
+import shelfful.measure.Point;
+
+/**
+ * A column plan made ready for planning: its columns by index, what stands on what, and every shelf
+ * place. Heights in micrometres.
+ */
+final class Stand {
+  private final LoadRequest request;
+  private final Kiln kiln;
+  private final ColumnPlan plan;
+  private final List<Spot> spots = new ArrayList<>();
+  private final List<List<Integer>> below = new ArrayList<>();
+  private final List<List<Integer>> above = new ArrayList<>();
+
+  Stand(LoadRequest request, ColumnPlan plan) {
+    this.request = request;
+    this.kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
+    this.plan = plan;
+    List<String> ids = plan.columns().stream().map(Column::id).toList();
+    for (int c = 0; c < ids.size(); c++) {
+      Column column = plan.columns().get(c);
+      below.add(column.standsOn().stream().map(ids::indexOf).toList());
+      above.add(new ArrayList<>());
+      for (int lower : below.get(c)) {
+        above.get(lower).add(c);
+      }
+      for (int p = 0; p < column.places().size(); p++) {
+        spots.add(new Spot(spots.size(), c, p, column, column.places().get(p), usable(column, p)));
+      }
+    }
+  }
+
+  private List<Shelf> usable(Column column, int place) {
+    return column.places().get(place).shelfIds().stream()
+        .flatMap(id -> request.studio().shelf(id).stream())
+        .filter(shelf -> shelf.count() > 0)
+        .filter(
+            shelf ->
+                shelf.hottest().isEmpty()
+                    || !request.firing().cone().isHotterThan(shelf.hottest().get()))
+        .toList();
+  }
+
+  LoadRequest request() {
+    return request;
+  }
+
+  Kiln kiln() {
+    return kiln;
+  }
+
+  ColumnPlan plan() {
+    return plan;
+  }
+
+  int columns() {
+    return plan.columns().size();
+  }
+
+  Column column(int index) {
+    return plan.columns().get(index);
+  }
+
+  List<Spot> spots() {
+    return spots;
+  }
+
+  List<Spot> spotsOf(int column) {
+    return spots.stream().filter(spot -> spot.column() == column).toList();
+  }
+
+  /** Columns that this one stands on. */
+  List<Integer> below(int column) {
+    return below.get(column);
+  }
+
+  /** Columns that stand on this one. */
+  List<Integer> above(int column) {
+    return above.get(column);
+  }
+
+  /** Columns that are neither under nor over this one: beside it. */
+  List<Integer> beside(int column) {
+    Set<Integer> related = new HashSet<>();
+    collect(column, below, related);
+    collect(column, above, related);
+    List<Integer> beside = new ArrayList<>();
+    for (int other = 0; other < columns(); other++) {
+      if (!related.contains(other)) {
+        beside.add(other);
+      }
+    }
+    return beside;
+  }
+
+  private static void collect(int column, List<List<Integer>> arrows, Set<Integer> into) {
+    into.add(column);
+    arrows.get(column).forEach(next -> collect(next, arrows, into));
+  }
+
+  /**
+   * Where posts stand on the top level of a column when these of the columns above it are built.
+   */
+  List<Point> postsOnTop(int column, List<Integer> built) {
+    Set<Point> points = new LinkedHashSet<>();
+    for (int upper : built) {
+      points.addAll(column(upper).posts());
+    }
+    if (built.stream().allMatch(upper -> below.get(upper).size() == 1)) {
+      return List.copyOf(points);
+    }
+    points.removeIf(point -> !standsOver(column, point));
+    return List.copyOf(points);
+  }
+
+  /**
+   * Whether a point lies over a post of this column: only there can a post of an upper column
+   * stand.
+   */
+  private boolean standsOver(int column, Point point) {
+    return column(column).posts().contains(point);
+  }
+
+  long chamberHeight() {
+    return kiln.chamber().height().micrometres();
+  }
+
+  /** The highest a piece may reach. */
+  long ceiling() {
+    return chamberHeight() - request.studio().rules().clearances().underLid().micrometres();
+  }
+
+  long headroom() {
+    return request.studio().rules().clearances().headroom().micrometres();
+  }
+
+  long leastLayer() {
+    return request.studio().rules().clearances().leastShelfToShelf().micrometres();
+  }
+
+  long offFloor() {
+    return request.studio().rules().clearances().offFloor().micrometres();
+  }
+}

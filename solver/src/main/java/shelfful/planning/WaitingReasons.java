@@ -1,0 +1,138 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import shelfful.load.LeftOut;
+import shelfful.load.LeftOut.Reason;
+import shelfful.measure.Length;
+import shelfful.measure.LengthText;
+import shelfful.measure.LengthUnit;
+import shelfful.planning.Stacking.LevelStand;
+import shelfful.ware.Piece;
+
+/** Why ready pieces did not come in, with figures from the finished stack. */
+final class WaitingReasons {
+  private final SketchJudge judge;
+
+  WaitingReasons(SketchJudge judge) {
+    this.judge = judge;
+  }
+
+  List<LeftOut> of(Sketch sketch, Stacking stacking, List<Deque<Piece>> remaining) {
+    List<LeftOut> out = new ArrayList<>();
+    int[] placed = sketch.placed();
+    double shelvesShort = shelvesShort(placed);
+    for (Lot lot : judge.ware().lots()) {
+      for (Piece piece : remaining.get(lot.index())) {
+        out.add(
+            keptApart(lot, piece, placed)
+                .or(() -> setWaits(lot, piece))
+                .orElseGet(() -> noRoom(lot, piece, sketch, stacking, shelvesShort)));
+      }
+    }
+    return out;
+  }
+
+  private Optional<LeftOut> keptApart(Lot lot, Piece piece, int[] placed) {
+    for (Lot other : judge.ware().lots()) {
+      boolean clash = judge.apart().inFiring(lot.index(), other.index());
+      if (clash && placed[other.index()] > 0) {
+        String sentence =
+            String.format(
+                Locale.ROOT,
+                "Its glaze %s may not be in one firing with %s, of which %d are in.",
+                glazeName(lot),
+                glazeName(other),
+                placed[other.index()]);
+        return Optional.of(
+            new LeftOut(
+                piece.id(),
+                Reason.KEPT_APART,
+                sentence,
+                "Fire it in a load without " + glazeName(other) + "."));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Of a set that found no room the largest piece says so; the others wait for it. */
+  private Optional<LeftOut> setWaits(Lot lot, Piece piece) {
+    Lot largest = lot;
+    for (Lot other : judge.ware().lots()) {
+      if (other.bundle() == lot.bundle() && other.kind().area() > largest.kind().area()) {
+        largest = other;
+      }
+    }
+    if (largest == lot) {
+      return Optional.empty();
+    }
+    String other = largest.pieces().get(lot.pieces().indexOf(piece)).id();
+    return Optional.of(LeftOutSentences.setWaits(piece, Set.of(other)));
+  }
+
+  private String glazeName(Lot lot) {
+    return lot.glazeId()
+        .flatMap(judge.stand().request().studio()::glaze)
+        .map(glaze -> glaze.name())
+        .orElse("");
+  }
+
+  private LeftOut noRoom(
+      Lot lot, Piece piece, Sketch sketch, Stacking stacking, double shelvesShort) {
+    int layersTallEnough = 0;
+    long tallestRoom = 0;
+    for (int c = 0; c < sketch.columns(); c++) {
+      for (int l = 0; l < sketch.levels(c); l++) {
+        LevelStand level = stacking.level(c, l);
+        tallestRoom = Math.max(tallestRoom, level.room());
+        layersTallEnough += level.room() >= lot.height() ? level.shelves().size() : 0;
+      }
+    }
+    String height = text(lot.height());
+    String where =
+        layersTallEnough == 0
+            ? String.format(
+                Locale.ROOT,
+                "no layer is as high as it needs (%s; the highest has %s)",
+                height,
+                text(tallestRoom))
+            : String.format(
+                Locale.ROOT,
+                "none of the %d layers that are high enough (%s) takes one more",
+                layersTallEnough,
+                height);
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            "It would fit alone, but %s. All that waits needs about %.1f more shelves.",
+            where,
+            shelvesShort);
+    return new LeftOut(
+        piece.id(), Reason.NO_ROOM, sentence, "Fire it next, or mark it must-go to put it first.");
+  }
+
+  private String text(long micrometres) {
+    LengthUnit unit = judge.stand().request().studio().unit();
+    return LengthText.write(new Length(micrometres), unit);
+  }
+
+  /** How many shelves the waiting pieces would about cover, at the density of well-set ware. */
+  private double shelvesShort(int[] placed) {
+    double area = 0;
+    for (Lot lot : judge.ware().lots()) {
+      area += (lot.size() - placed[lot.index()]) * lot.kind().area();
+    }
+    double shelf =
+        judge.stand().spots().stream()
+            .filter(spot -> !spot.shelves().isEmpty())
+            .mapToDouble(spot -> KilnRegions.shelf(spot.shelves().get(0).outline()).area())
+            .max()
+            .orElse(1);
+    double wellSet = 0.65;
+    return Math.max(0.1, area / (wellSet * shelf));
+  }
+}
