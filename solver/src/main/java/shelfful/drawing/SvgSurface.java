@@ -19,7 +19,9 @@ public final class SvgSurface {
     String width = number(sheet.width());
     String height = number(sheet.height());
     svg.append(
-            filled("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\"", width, height))
+            filled(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\"",
+                width, height))
         .append(filled(" viewBox=\"0 0 %s %s\" fill=\"none\"", width, height))
         .append(" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"")
         .append(FAMILY)
@@ -31,7 +33,8 @@ public final class SvgSurface {
 
   private static String element(Mark mark) {
     if (mark instanceof Mark.Line line) {
-      return filled("<path d=\"M%s L%s\"%s/>", spot(line.from()), spot(line.to()), stroke(line.pen()));
+      return filled(
+          "<path d=\"M%s L%s\"%s/>", spot(line.from()), spot(line.to()), stroke(line.pen()));
     }
     if (mark instanceof Mark.Path path) {
       String corners =
@@ -39,19 +42,21 @@ public final class SvgSurface {
       return filled("<path d=\"M%s%s\"%s/>", corners, path.closed() ? " Z" : "", look(path.look()));
     }
     if (mark instanceof Mark.Circle circle) {
-      return filled("<circle cx=\"%s\" cy=\"%s\" r=\"%s\"%s/>", 
-              number(circle.centre().x()),
-              number(circle.centre().y()),
-              number(circle.radius()),
-              look(circle.look()));
+      return filled(
+          "<circle cx=\"%s\" cy=\"%s\" r=\"%s\"%s/>",
+          number(circle.centre().x()),
+          number(circle.centre().y()),
+          number(circle.radius()),
+          look(circle.look()));
     }
     if (mark instanceof Mark.Oval oval) {
-      return filled("<ellipse rx=\"%s\" ry=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>", 
-              number(oval.halfWidth()),
-              number(oval.halfDepth()),
-              spot(oval.centre()),
-              number(-oval.turn()),
-              look(oval.look()));
+      return filled(
+          "<ellipse rx=\"%s\" ry=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>",
+          number(oval.halfWidth()),
+          number(oval.halfDepth()),
+          spot(oval.centre()),
+          number(-oval.turn()),
+          look(oval.look()));
     }
     if (mark instanceof Mark.Capsule capsule) {
       return capsule(capsule);
@@ -72,27 +77,29 @@ public final class SvgSurface {
     double radius = capsule.width() / 2;
     double turn =
         Math.toDegrees(Math.atan2(capsule.to().y() - from.y(), capsule.to().x() - from.x()));
-    return filled("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>", 
-            number(-radius),
-            number(-radius),
-            number(length + capsule.width()),
-            number(capsule.width()),
-            number(radius),
-            spot(from),
-            number(turn),
-            look(capsule.look()));
+    return filled(
+        "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>",
+        number(-radius),
+        number(-radius),
+        number(length + capsule.width()),
+        number(capsule.width()),
+        number(radius),
+        spot(from),
+        number(turn),
+        look(capsule.look()));
   }
 
   private static String text(Mark.Text text) {
     String weight = text.weight() == Weight.BOLD ? " font-weight=\"bold\"" : "";
-    return filled("<text x=\"%s\" y=\"%s\" font-size=\"%s\" textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\"%s fill=\"%s\">%s</text>", 
-            number(text.start().x()),
-            number(text.start().y()),
-            number(text.size() * Typeface.MILLIMETRES_PER_POINT),
-            number(text.width()),
-            weight,
-            text.ink().hex(),
-            escaped(text.words()));
+    return filled(
+        "<text x=\"%s\" y=\"%s\" font-size=\"%s\" textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\"%s fill=\"%s\">%s</text>",
+        number(text.start().x()),
+        number(text.start().y()),
+        number(text.size() * Typeface.MILLIMETRES_PER_POINT),
+        number(text.width()),
+        weight,
+        text.ink().hex(),
+        escaped(text.words()));
   }
 
   private static String escaped(String words) {
@@ -115,7 +122,8 @@ public final class SvgSurface {
             : pen.dashes().stream()
                 .map(SvgSurface::number)
                 .collect(Collectors.joining(" ", " stroke-dasharray=\"", "\""));
-    return filled(" stroke=\"%s\" stroke-width=\"%s\"%s", pen.ink().hex(), number(pen.width()), dashes);
+    return filled(
+        " stroke=\"%s\" stroke-width=\"%s\"%s", pen.ink().hex(), number(pen.width()), dashes);
   }
 
   private static String filled(String pattern, Object... parts) {
