@@ -94,7 +94,12 @@ final class KeyRows {
   private static Map<String, List<SetPiece>> byBatch(List<SetPiece> pieces) {
     Map<String, List<SetPiece>> groups = new LinkedHashMap<>();
     for (SetPiece piece : pieces) {
-      String key = piece.piece().part() + " " + piece.piece().batch().id();
+      String key =
+          piece.piece().part()
+              + " "
+              + piece.placement().onCatcher()
+              + " "
+              + piece.piece().batch().id();
       groups.computeIfAbsent(key, same -> new ArrayList<>()).add(piece);
     }
     return groups;
@@ -104,7 +109,8 @@ final class KeyRows {
     SetPiece first = group.get(0);
     GlazeSign sign = palette.of(first);
     String glaze = sign.letter().isEmpty() ? sign.name() : sign.letter() + " " + sign.name();
-    String rest = glaze + ", " + shared(first.piece().batch());
+    String catcher = first.placement().onCatcher() ? ", on catchers" : "";
+    String rest = glaze + catcher + ", " + shared(first.piece().batch());
     String count = group.size() + " × " + first.name();
     if (!airy && fitsOneLine(count, rest)) {
       return List.of(KeyRow.of(KeyRow.Kind.HEADING, named(sign, count, rest)));

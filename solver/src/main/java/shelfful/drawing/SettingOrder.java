@@ -28,7 +28,7 @@ final class SettingOrder {
       SetPiece farthest = waiting.get(0);
       double nearest = farthest.y() - farthest.widest().depth().millimetres() / 2;
       List<SetPiece> row = waiting.stream().filter(piece -> piece.y() >= nearest).toList();
-      waiting.removeAll(row);
+      waiting.removeIf(piece -> piece.y() >= nearest);
       row.stream()
           .sorted(LEFT_TO_RIGHT)
           .forEach(piece -> numbered.add(piece.numbered(numbered.size() + 1)));

@@ -19,44 +19,44 @@ public final class SvgSurface {
     String width = number(sheet.width());
     String height = number(sheet.height());
     svg.append(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\""
-                .formatted(width, height))
-        .append(" viewBox=\"0 0 %s %s\" fill=\"none\"".formatted(width, height))
+            filled(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\"",
+                width, height))
+        .append(filled(" viewBox=\"0 0 %s %s\" fill=\"none\"", width, height))
         .append(" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"")
         .append(FAMILY)
         .append("\">\n")
-        .append("<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n".formatted(width, height));
+        .append(filled("<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n", width, height));
     sheet.marks().forEach(mark -> svg.append(element(mark)).append('\n'));
     return svg.append("</svg>\n").toString();
   }
 
   private static String element(Mark mark) {
     if (mark instanceof Mark.Line line) {
-      return "<path d=\"M%s L%s\"%s/>"
-          .formatted(spot(line.from()), spot(line.to()), stroke(line.pen()));
+      return filled(
+          "<path d=\"M%s L%s\"%s/>", spot(line.from()), spot(line.to()), stroke(line.pen()));
     }
     if (mark instanceof Mark.Path path) {
       String corners =
           path.corners().stream().map(SvgSurface::spot).collect(Collectors.joining(" L"));
-      return "<path d=\"M%s%s\"%s/>"
-          .formatted(corners, path.closed() ? " Z" : "", look(path.look()));
+      return filled("<path d=\"M%s%s\"%s/>", corners, path.closed() ? " Z" : "", look(path.look()));
     }
     if (mark instanceof Mark.Circle circle) {
-      return "<circle cx=\"%s\" cy=\"%s\" r=\"%s\"%s/>"
-          .formatted(
-              number(circle.centre().x()),
-              number(circle.centre().y()),
-              number(circle.radius()),
-              look(circle.look()));
+      return filled(
+          "<circle cx=\"%s\" cy=\"%s\" r=\"%s\"%s/>",
+          number(circle.centre().x()),
+          number(circle.centre().y()),
+          number(circle.radius()),
+          look(circle.look()));
     }
     if (mark instanceof Mark.Oval oval) {
-      return "<ellipse rx=\"%s\" ry=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>"
-          .formatted(
-              number(oval.halfWidth()),
-              number(oval.halfDepth()),
-              spot(oval.centre()),
-              number(-oval.turn()),
-              look(oval.look()));
+      return filled(
+          "<ellipse rx=\"%s\" ry=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>",
+          number(oval.halfWidth()),
+          number(oval.halfDepth()),
+          spot(oval.centre()),
+          number(-oval.turn()),
+          look(oval.look()));
     }
     if (mark instanceof Mark.Capsule capsule) {
       return capsule(capsule);
@@ -66,7 +66,7 @@ public final class SvgSurface {
           hatching.strokes().stream()
               .map(one -> "M" + spot(one.from()) + " L" + spot(one.to()))
               .collect(Collectors.joining(" "));
-      return "<path d=\"%s\"%s/>".formatted(strokes, stroke(hatching.pen()));
+      return filled("<path d=\"%s\"%s/>", strokes, stroke(hatching.pen()));
     }
     return text((Mark.Text) mark);
   }
@@ -77,29 +77,29 @@ public final class SvgSurface {
     double radius = capsule.width() / 2;
     double turn =
         Math.toDegrees(Math.atan2(capsule.to().y() - from.y(), capsule.to().x() - from.x()));
-    return "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>"
-        .formatted(
-            number(-radius),
-            number(-radius),
-            number(length + capsule.width()),
-            number(capsule.width()),
-            number(radius),
-            spot(from),
-            number(turn),
-            look(capsule.look()));
+    return filled(
+        "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" transform=\"translate(%s) rotate(%s)\"%s/>",
+        number(-radius),
+        number(-radius),
+        number(length + capsule.width()),
+        number(capsule.width()),
+        number(radius),
+        spot(from),
+        number(turn),
+        look(capsule.look()));
   }
 
   private static String text(Mark.Text text) {
     String weight = text.weight() == Weight.BOLD ? " font-weight=\"bold\"" : "";
-    return "<text x=\"%s\" y=\"%s\" font-size=\"%s\" textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\"%s fill=\"%s\">%s</text>"
-        .formatted(
-            number(text.start().x()),
-            number(text.start().y()),
-            number(text.size() * Typeface.MILLIMETRES_PER_POINT),
-            number(text.width()),
-            weight,
-            text.ink().hex(),
-            escaped(text.words()));
+    return filled(
+        "<text x=\"%s\" y=\"%s\" font-size=\"%s\" textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\"%s fill=\"%s\">%s</text>",
+        number(text.start().x()),
+        number(text.start().y()),
+        number(text.size() * Typeface.MILLIMETRES_PER_POINT),
+        number(text.width()),
+        weight,
+        text.ink().hex(),
+        escaped(text.words()));
   }
 
   private static String escaped(String words) {
@@ -122,8 +122,12 @@ public final class SvgSurface {
             : pen.dashes().stream()
                 .map(SvgSurface::number)
                 .collect(Collectors.joining(" ", " stroke-dasharray=\"", "\""));
-    return " stroke=\"%s\" stroke-width=\"%s\"%s"
-        .formatted(pen.ink().hex(), number(pen.width()), dashes);
+    return filled(
+        " stroke=\"%s\" stroke-width=\"%s\"%s", pen.ink().hex(), number(pen.width()), dashes);
+  }
+
+  private static String filled(String pattern, Object... parts) {
+    return String.format(Locale.ROOT, pattern, parts);
   }
 
   private static String spot(Spot spot) {

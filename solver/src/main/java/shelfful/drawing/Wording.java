@@ -2,6 +2,7 @@ package shelfful.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Makes any text safe to print in one cut and size, and fits it into a width. */
 final class Wording {
@@ -11,6 +12,7 @@ final class Wording {
   /** A space that lines are not broken at. */
   static final char TIED = '\u00a0';
 
+  private static final Pattern SPACES = Pattern.compile(" {2,}");
   private static final String ELLIPSIS = "…";
 
   private final Typeface face;
@@ -32,7 +34,7 @@ final class Wording {
   String clean(String text) {
     StringBuilder cleaned = new StringBuilder();
     text.codePoints().forEach(codePoint -> append(cleaned, codePoint));
-    return cleaned.toString().replaceAll(" {2,}", " ").strip();
+    return SPACES.matcher(cleaned).replaceAll(" ").strip();
   }
 
   private void append(StringBuilder cleaned, int codePoint) {

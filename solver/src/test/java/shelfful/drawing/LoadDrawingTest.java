@@ -151,6 +151,12 @@ class LoadDrawingTest {
   }
 
   @Test
+  void saysWhichPiecesStandOnCatchers() {
+    assertThat(words(metric(Loads.small()).sheets().get(2)))
+        .contains("B Chun blue, on catchers, batch B2");
+  }
+
+  @Test
   void putsTheJudgesFiguresIntoTheHeadOfALayer() {
     Sheet sheet = metric(Loads.small()).sheets().get(2);
     assertThat(String.join(" ", words(sheet)))
