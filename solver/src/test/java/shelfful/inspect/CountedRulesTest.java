@@ -190,16 +190,20 @@ class CountedRulesTest {
   void putsALayerInTheThirdThatItsMiddleLiesIn() {
     // In a chamber of 686 mm a layer from 41.4 to 416 mm has its middle at 228.7: the border is
     // 228.67.
-    assertThat(zoneUnder(List.of("8in", "6in"))).isEqualTo(Zone.BOTTOM);
-    assertThat(zoneUnder(List.of("8in", "8in"))).isEqualTo(Zone.MIDDLE);
+    assertThat(zone("F1", List.of("8in", "6in"))).isEqualTo(Zone.BOTTOM);
+    assertThat(zone("F1", List.of("8in", "8in"))).isEqualTo(Zone.MIDDLE);
+    // Up to the lid: from 159 mm the middle is 422.5, from 413 mm it is 549.5; the border is
+    // 457.33.
+    assertThat(zone("F2", List.of("4in"))).isEqualTo(Zone.MIDDLE);
+    assertThat(zone("F2", List.of("6in", "8in"))).isEqualTo(Zone.TOP);
   }
 
-  private static Zone zoneUnder(List<String> posts) {
+  private static Zone zone(String layerId, List<String> posts) {
     Load load =
         round(Studios.studio(), posts, chalk("A", "beaker", 1))
             .place("F1", "A-001", 0, 0, 0)
             .load();
-    return ((Inspection.Passed) new Inspector().inspect(load)).load().figures("F1").zone();
+    return ((Inspection.Passed) new Inspector().inspect(load)).load().figures(layerId).zone();
   }
 
   @Test

@@ -18,6 +18,7 @@ import shelfful.fixture.Studios;
 import shelfful.load.Load;
 import shelfful.studio.HouseRules;
 import shelfful.studio.Studio;
+import shelfful.ware.Batch;
 import shelfful.ware.KeptApart;
 import shelfful.ware.Profile;
 
@@ -159,6 +160,14 @@ class PieceLimitsTest {
             Rule.PIECE_HITS_SHELF,
             spare -> atJoint("bottle", 1.5 - 30 - 1 - spare)),
         limit(
+            "a bottle beside a post of the other column",
+            Rule.PIECE_TOO_CLOSE_TO_POST,
+            spare -> bottleAt(200, 40 - 19 - 10 - 30 - 1 - spare)),
+        limit(
+            "a bottle and a beaker on layers of two columns",
+            Rule.PIECES_TOO_CLOSE,
+            spare -> overTheJoint(30 + 35 + 8.4 + spare)),
+        limit(
             "a body over its shelf",
             Rule.BODY_OVER_EDGE,
             spare -> bodyOverShelf("beaker", 270 - 35 - 1 - spare)),
@@ -199,6 +208,29 @@ class PieceLimitsTest {
         .level("V", "2in")
         .place("V1", "A-001", 0, y, 0)
         .load();
+  }
+
+  private static Load bottleAt(double x, double y) {
+    return halves(chalk("A", "bottle", 1)).place("V1", "A-001", x, y, 0).load();
+  }
+
+  /**
+   * The beaker stands 159 mm high at the back, the bottle reaches from 66.8 to 326.8 mm at the
+   * front.
+   */
+  private static Load overTheJoint(double apart) {
+    return halves(chalk("A", "bottle", 1), chalk("B", "beaker", 1))
+        .place("V1", "A-001", 0, -40, 0)
+        .place("B2", "B-001", 0, -40 + apart, 0)
+        .load();
+  }
+
+  private static LoadDraft halves(Batch... batches) {
+    return new LoadDraft(Studios.studio(), Firings.glaze("round"), "halves", batches)
+        .level("B", "1in")
+        .level("B", "4in")
+        .level("B", "4in")
+        .level("V", "2in");
   }
 
   private static Load bodyOverShelf(String formId, double x) {
