@@ -113,8 +113,8 @@ final class CoverDrawer {
     for (FetchList.Item item : here) {
       y += Table.PITCH;
       sheet.text(
-          new Spot(lower.left() + 9, y), item.count() + " ×", TextStyle.STRONG, Anchor.END, 9);
-      sheet.text(new Spot(lower.left() + 11, y), item.name(), TextStyle.BODY, width - 11);
+          new Spot(lower.left() + 12, y), item.count() + " ×", TextStyle.STRONG, Anchor.END, 12);
+      sheet.text(new Spot(lower.left() + 14, y), item.name(), TextStyle.BODY, width - 14);
     }
     if (!all) {
       sheet.text(

@@ -106,7 +106,7 @@ final class KeyRows {
     String glaze = sign.letter().isEmpty() ? sign.name() : sign.letter() + " " + sign.name();
     String rest = glaze + ", " + shared(first.piece().batch());
     String count = group.size() + " × " + first.name();
-    if (!airy) {
+    if (!airy && fitsOneLine(count, rest)) {
       return List.of(KeyRow.of(KeyRow.Kind.HEADING, named(sign, count, rest)));
     }
     return List.of(
@@ -116,6 +116,15 @@ final class KeyRows {
             (sheet, at, width) -> sheet.text(at, rest, TextStyle.SMALL, width)));
   }
 
+  private boolean fitsOneLine(String strong, String rest) {
+    double width =
+        SAMPLE
+            + 2 * GAP
+            + TextStyle.SMALL_STRONG.wording().width(strong)
+            + TextStyle.SMALL.wording().width(rest);
+    return width <= columnWidth;
+  }
+
   private static String shared(Batch batch) {
     return "batch " + batch.id() + batch.order().map(order -> ", order " + order).orElse("");
   }
@@ -123,7 +132,7 @@ final class KeyRows {
   private static KeyRow.Drawing named(GlazeSign sign, String strong, String rest) {
     return (sheet, at, width) -> {
       sign.sample(sheet, new Box(at.x(), at.y() - 2.4, at.x() + SAMPLE, at.y() + 0.5));
-      double most = rest.isEmpty() ? width - SAMPLE - GAP : width * 0.45;
+      double most = width - SAMPLE - GAP;
       double end = sheet.text(at.plus(SAMPLE + GAP, 0), strong, TextStyle.SMALL_STRONG, most);
       sheet.text(new Spot(end + GAP, at.y()), rest, TextStyle.SMALL, at.x() + width - end - GAP);
     };

@@ -50,7 +50,7 @@ final class KilnSideDrawer {
     sheet.box(chamber, Look.of(Pen.solid(0.8, Ink.MIDDLE), Ink.WHITE));
     contents(frame);
     setting.layers().forEach(layer -> shelf(frame, layer));
-    new SideLabels(setting, side, words).draw(sheet, frame, room);
+    new SideLabels(setting, side, words, sheet, frame).draw(room);
     String told =
         ScaleChoice.words(ratio) + ", " + side.words() + "; all figures in " + words.unitWord();
     sheet.text(
@@ -83,9 +83,9 @@ final class KilnSideDrawer {
     double at = side.across(post.at());
     double base = post.base().millimetres();
     for (Length length : setting.lengths(post)) {
-      block(
-          frame, at - half, at + half, base, base + length.millimetres(), Look.of(Pen.THIN, POST));
-      base += length.millimetres();
+      double top = base + length.millimetres();
+      block(frame, new Silhouette.Block(at - half, at + half, base, top), Look.of(Pen.THIN, POST));
+      base = top;
     }
   }
 
@@ -94,7 +94,7 @@ final class KilnSideDrawer {
     double z = layer.z().millimetres();
     Look look = Look.of(Pen.THIN, palette.of(piece).tint());
     for (Silhouette.Block lug : Silhouette.lugs(piece, side)) {
-      block(frame, at + lug.left(), at + lug.right(), z + lug.bottom(), z + lug.top(), look);
+      block(frame, lug.moved(at, z), look);
     }
     List<Spot> corners =
         Silhouette.steps(piece, side).stream()
@@ -107,12 +107,15 @@ final class KilnSideDrawer {
     Reach reach = side.across(setting.contour(layer));
     double top = layer.z().millimetres();
     double bottom = top - setting.shelf(layer).thickness().millimetres();
-    block(frame, reach.from(), reach.to(), bottom, top, Look.of(Pen.THIN, Ink.grey(90)));
+    block(
+        frame,
+        new Silhouette.Block(reach.from(), reach.to(), bottom, top),
+        Look.of(Pen.THIN, Ink.grey(90)));
   }
 
-  private void block(Frame frame, double left, double right, double bottom, double top, Look look) {
-    Spot upper = frame.at(left, top);
-    Spot lower = frame.at(right, bottom);
+  private void block(Frame frame, Silhouette.Block block, Look look) {
+    Spot upper = frame.at(block.left(), block.top());
+    Spot lower = frame.at(block.right(), block.bottom());
     sheet.box(new Box(upper.x(), upper.y(), lower.x(), lower.y()), look);
   }
 }

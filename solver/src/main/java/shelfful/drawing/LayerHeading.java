@@ -1,6 +1,7 @@
 package shelfful.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +15,9 @@ import shelfful.measure.Mass;
 
 /** The head of a layer's sheet: which shelf, on which posts, and what to mind on it. */
 record LayerHeading(Setting setting, LengthWords words) {
+  /** The room for one figure, in millimetres. */
+  private static final double FIGURE = 26;
+
   /** Draws the head at the top of a sheet; returns the y it ends at. */
   double draw(SheetDraft sheet, Layer layer) {
     Box body = sheet.body();
@@ -35,11 +39,7 @@ record LayerHeading(Setting setting, LengthWords words) {
       y += TextStyle.HEAD.pitch();
     }
     y -= TextStyle.HEAD.pitch();
-    for (String line : TextStyle.BODY.wording().wrap(figures(layer), body.width())) {
-      y += TextStyle.BODY.pitch() + (line.isEmpty() ? 0 : 0.7);
-      sheet.text(new Spot(body.left(), y), line, TextStyle.BODY, body.width());
-    }
-    return y + 1;
+    return strip(sheet, layer, y + 5.4);
   }
 
   /** What to do first. Shelves side by side may share posts, which then stand already. */
@@ -62,23 +62,43 @@ record LayerHeading(Setting setting, LengthWords words) {
     return told.isEmpty() ? "Lay the shelf where it is drawn" : String.join(".  ", told);
   }
 
-  private String figures(Layer layer) {
+  /** Figures side by side, each under what it is; returns the y they end at. */
+  private double strip(SheetDraft sheet, Layer layer, double y) {
+    double x = sheet.body().left();
+    for (Map.Entry<String, String> figure : figures(layer).entrySet()) {
+      sheet.text(new Spot(x, y), figure.getKey(), TextStyle.QUIET, FIGURE - 2);
+      sheet.text(new Spot(x, y + 4.2), figure.getValue(), TextStyle.STRONG, FIGURE - 2);
+      x += FIGURE;
+    }
+    List<StandingPost> on = setting.standingOn(layer);
+    double bottom = y + 5.4;
+    if (!on.isEmpty()) {
+      double width = sheet.body().right() - x;
+      sheet.text(new Spot(x, y), "Posts to stand on it", TextStyle.QUIET, width);
+      double line = y;
+      for (String told :
+          TextStyle.STRONG.wording().wrap(new PostWords(setting, words).counted(on), width)) {
+        line += 4.2;
+        sheet.text(new Spot(x, line), told, TextStyle.STRONG, width);
+      }
+      bottom = line + 1.2;
+    }
+    return bottom;
+  }
+
+  private Map<String, String> figures(Layer layer) {
     Optional<LayerFigures> measured = setting.figures(layer);
     List<SetPiece> pieces = setting.on(layer);
-    StringBuilder text = new StringBuilder();
-    text.append("Top of the shelf ").append(words.full(layer.z())).append(" over the floor.  ");
-    text.append("Clear height ").append(words.full(setting.clearHeight(layer))).append(".  ");
+    Map<String, String> figures = new LinkedHashMap<>();
+    figures.put("Pieces", Integer.toString(pieces.size()));
     measured
         .flatMap(LayerFigures::smallestGap)
-        .ifPresent(gap -> text.append("Smallest gap ").append(words.full(gap)).append(".  "));
-    text.append(pieces.size() == 1 ? "1 piece, " : pieces.size() + " pieces, ");
-    text.append(kilograms(measured.map(LayerFigures::mass).orElseGet(() -> mass(pieces))))
-        .append(".");
-    List<StandingPost> on = setting.standingOn(layer);
-    if (!on.isEmpty()) {
-      text.append("  Posts that stand on it: ").append(new PostWords(setting, words).counted(on));
-    }
-    return text.toString();
+        .ifPresent(gap -> figures.put("Smallest gap", words.full(gap)));
+    figures.put("Clear height", words.full(setting.clearHeight(layer)));
+    figures.put("Top of shelf at", words.full(layer.z()));
+    figures.put(
+        "Weight on it", kilograms(measured.map(LayerFigures::mass).orElseGet(() -> mass(pieces))));
+    return figures;
   }
 
   static Mass mass(List<SetPiece> pieces) {

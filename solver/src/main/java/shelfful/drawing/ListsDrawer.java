@@ -53,7 +53,7 @@ final class ListsDrawer {
     PostWords postWords = new PostWords(setting, words);
     for (Layer layer : setting.layers()) {
       List<StandingPost> under = setting.under(layer);
-      String posts = under.isEmpty() ? "–" : under.size() + " × " + postWords.lengths(under);
+      String posts = under.isEmpty() ? "–" : postWords.countedBare(under);
       rows.add(
           Table.Row.of(
               layer.id(),

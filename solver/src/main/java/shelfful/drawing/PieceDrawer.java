@@ -11,10 +11,9 @@ import shelfful.ware.Outline;
 final class PieceDrawer {
   private static final Pen LUG = Pen.solid(0.35, Ink.BLACK);
   private static final Pen CATCHER = Pen.dashed(0.35, Ink.BLACK, 2.4, 1.2);
-  private static final double PADDING = 0.5;
 
   /** Half the width on paper of a piece too small for its number to be read on hatching. */
-  private static final double LEAST_HATCHED = 3.6;
+  private static final double LEAST_HATCHED = 3.2;
 
   private final SheetDraft sheet;
   private final PlanView view;
@@ -37,7 +36,7 @@ final class PieceDrawer {
         .sorted(Comparator.comparing(piece -> piece.ware().height()))
         .forEach(this::fill);
     pieces.forEach(this::outline);
-    pieces.forEach(this::label);
+    labels(pieces);
   }
 
   private void fill(SetPiece piece) {
@@ -67,64 +66,24 @@ final class PieceDrawer {
     sheet.add(shapes.outline(widest, piece, Look.outlined(Pen.OUTLINE)));
   }
 
-  private void label(SetPiece piece) {
-    String number = Integer.toString(piece.number());
-    String letter = palette.of(piece).letter();
-    Wording small = TextStyle.SMALL.wording();
-    String name = small.clean(piece.form().name());
-    double top = widthOf(number, letter);
-    double line = TextStyle.SMALL.pitch();
-    if (fits(piece, Math.max(top, small.width(name)), 2 * line)) {
-      Spot at = view.at(piece.placement().at()).plus(0, line / 2 + 1);
-      boolean free = sheet.isFree(wordBox(at, small.width(name)));
-      if (place(piece, number, letter, free ? -line / 2 : 0) && free) {
-        knockOut(at, small.width(name));
-        sheet.text(at, name, TextStyle.SMALL, Anchor.MIDDLE, small.width(name) + 1);
-      }
-    } else if (fits(piece, top, line)) {
-      place(piece, number, letter, 0);
-    } else {
-      place(piece, number, "", 0);
+  /**
+   * Room is taken for the longest number and letter of the layer, so that like pieces have words of
+   * one size.
+   */
+  private void labels(List<SetPiece> pieces) {
+    String digits = "8".repeat(Integer.toString(pieces.size()).length());
+    String letter =
+        pieces.stream()
+            .map(piece -> palette.of(piece).letter())
+            .max(Comparator.comparingDouble(TextStyle.SMALL.wording()::width))
+            .orElse("");
+    for (SetPiece piece : pieces) {
+      new PieceLabel(sheet, view, piece, new PieceLabel.Longest(digits, letter))
+          .draw(piece.number(), palette.of(piece).letter(), piece.form().name());
     }
   }
 
   private boolean fits(SetPiece piece, double width, double height) {
     return shapes.holds(piece.body(), piece.placement().turn(), width, height);
-  }
-
-  private static double widthOf(String number, String letter) {
-    double width = TextStyle.STRONG.wording().width(number);
-    return letter.isEmpty() ? width : width + 1 + TextStyle.SMALL.wording().width(letter);
-  }
-
-  /** Number and letter side by side about the axis; false when other words are already there. */
-  private boolean place(SetPiece piece, String number, String letter, double down) {
-    double width = widthOf(number, letter);
-    Spot middle = view.at(piece.placement().at()).plus(0, down + 1);
-    Spot left = middle.plus(-width / 2, 0);
-    if (!sheet.isFree(wordBox(middle, width))) {
-      return false;
-    }
-    if (fits(piece, width, 3.6)) {
-      knockOut(middle, width);
-    }
-    double end = sheet.text(left, number, TextStyle.STRONG);
-    if (!letter.isEmpty()) {
-      sheet.text(new Spot(end + 1, left.y()), letter, TextStyle.SMALL);
-    }
-    return true;
-  }
-
-  private static Box wordBox(Spot middle, double width) {
-    return new Box(
-        middle.x() - width / 2, middle.y() - 2.6, middle.x() + width / 2, middle.y() + 0.9);
-  }
-
-  /** A white patch under words, so that hatching does not run through them. */
-  private void knockOut(Spot middle, double width) {
-    double half = width / 2 + PADDING;
-    sheet.box(
-        new Box(middle.x() - half, middle.y() - 2.6, middle.x() + half, middle.y() + 0.8),
-        Look.filled(Ink.WHITE));
   }
 }

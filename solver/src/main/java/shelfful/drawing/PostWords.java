@@ -11,10 +11,19 @@ import shelfful.measure.Length;
 record PostWords(Setting setting, LengthWords words) {
   /** How many of which length: {@code 3 × 152.4 mm}, {@code 3 × (152.4 + 25.4) mm}. */
   String counted(List<StandingPost> posts) {
+    return counted(posts, " " + words.unitName());
+  }
+
+  /** The same without the unit, for tables that name it once. */
+  String countedBare(List<StandingPost> posts) {
+    return counted(posts, "");
+  }
+
+  private String counted(List<StandingPost> posts, String unit) {
     Map<List<Length>, Integer> counts = new LinkedHashMap<>();
     posts.forEach(post -> counts.merge(setting.lengths(post), 1, Integer::sum));
     return counts.entrySet().stream()
-        .map(entry -> entry.getValue() + " × " + grouped(entry.getKey()) + " " + words.unitName())
+        .map(entry -> entry.getValue() + " × " + grouped(entry.getKey()) + unit)
         .map(one -> one.replace(' ', Wording.TIED))
         .collect(Collectors.joining(", "));
   }

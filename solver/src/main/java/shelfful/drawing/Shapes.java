@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import shelfful.kiln.KeepOut;
 import shelfful.measure.Angle;
+import shelfful.measure.Point;
 import shelfful.ware.Lug;
 import shelfful.ware.Outline;
 
@@ -50,25 +51,25 @@ final class Shapes {
   }
 
   List<Spot> corners(KeepOut keepOut) {
-    double x = keepOut.to().x().minus(keepOut.from().x()).millimetres();
-    double y = keepOut.to().y().minus(keepOut.from().y()).millimetres();
-    double along = Math.atan2(y, x);
+    Point from = keepOut.from();
+    Point to = keepOut.to();
+    double along =
+        Math.toDegrees(
+            Math.atan2(to.y().minus(from.y()).millimetres(), to.x().minus(from.x()).millimetres()));
     double radius = keepOut.across().millimetres() / 2;
+    List<Spot> corners = new ArrayList<>(halfCircle(to, radius, along - 90));
+    corners.addAll(halfCircle(from, radius, along + 90));
+    return corners;
+  }
+
+  private List<Spot> halfCircle(Point centre, double radius, double start) {
     List<Spot> corners = new ArrayList<>();
-    for (int degrees = -90; degrees <= 270; degrees += STEP) {
-      boolean far = degrees <= 90;
-      double angle = along + Math.toRadians(degrees);
-      var end = far ? keepOut.to() : keepOut.from();
+    for (int degrees = 0; degrees <= 180; degrees += STEP) {
+      double angle = Math.toRadians(start + degrees);
       corners.add(
           view.at(
-              end.x().millimetres() + radius * Math.cos(angle),
-              end.y().millimetres() + radius * Math.sin(angle)));
-      if (degrees == 90) {
-        corners.add(
-            view.at(
-                keepOut.from().x().millimetres() + radius * Math.cos(angle),
-                keepOut.from().y().millimetres() + radius * Math.sin(angle)));
-      }
+              centre.x().millimetres() + radius * Math.cos(angle),
+              centre.y().millimetres() + radius * Math.sin(angle)));
     }
     return corners;
   }

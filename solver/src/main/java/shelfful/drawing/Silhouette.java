@@ -13,8 +13,12 @@ import shelfful.ware.Outline;
 final class Silhouette {
   private Silhouette() {}
 
-  /** One upright rectangle of a silhouette. */
-  record Block(double left, double right, double bottom, double top) {}
+  /** An upright rectangle. */
+  record Block(double left, double right, double bottom, double top) {
+    Block moved(double across, double up) {
+      return new Block(left + across, right + across, bottom + up, top + up);
+    }
+  }
 
   /** The corners of the bands' stepped outline, up the right side and down the left. */
   static List<double[]> steps(SetPiece piece, SideView side) {

@@ -18,17 +18,13 @@ record BatchHeader(Map<BatchColumn, Integer> columns, int width) {
     int faultsBefore = problems.faults();
     Map<BatchColumn, Integer> columns = new EnumMap<>(BatchColumn.class);
     for (int i = 0; i < row.cells().size(); i++) {
-      String heading = row.cells().get(i);
-      Optional<BatchColumn> column = BatchColumn.of(heading);
-      if (column.isEmpty()) {
-        noteUnknown(heading, place(row, i), problems);
-      } else if (columns.putIfAbsent(column.get(), i) != null) {
-        problems.add(
-            place(row, i),
-            column.get().heading(),
-            "The column stands there twice.",
-            "Remove one of the two.");
-      }
+      int place = i;
+      BatchColumn.of(row.cells().get(i))
+          .ifPresent(column -> put(column, place, columns, row, problems));
+    }
+    // A first line without any known heading is no header, and its cells are no headings.
+    for (int i = 0; i < row.cells().size() && !columns.isEmpty(); i++) {
+      noteUnknown(row.cells().get(i), place(row, i), problems);
     }
     noteMissing(columns, row, problems);
     return problems.faults() > faultsBefore
@@ -36,8 +32,23 @@ record BatchHeader(Map<BatchColumn, Integer> columns, int width) {
         : Optional.of(new BatchHeader(columns, row.cells().size()));
   }
 
+  private static void put(
+      BatchColumn column,
+      int at,
+      Map<BatchColumn, Integer> columns,
+      CsvTable.Row row,
+      Problems problems) {
+    if (columns.putIfAbsent(column, at) != null) {
+      problems.add(
+          place(row, at),
+          column.heading(),
+          "The column stands there twice.",
+          "Remove one of the two.");
+    }
+  }
+
   private static void noteUnknown(String heading, String where, Problems problems) {
-    if (heading.isEmpty()) {
+    if (heading.isEmpty() || BatchColumn.of(heading).isPresent()) {
       return;
     }
     Optional<String> meant = NearMiss.of(heading, BatchColumn.headings());

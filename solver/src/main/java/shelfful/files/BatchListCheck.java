@@ -43,10 +43,15 @@ final class BatchListCheck {
     }
   }
 
+  /** The batches that were kept, in the list's order. */
+  List<Batch> kept() {
+    return List.copyOf(kept);
+  }
+
   /** Usable if any batch is; the problems tell what was skipped. */
   ReadResult<List<Batch>> result() {
     if (!kept.isEmpty()) {
-      return new ReadResult.Read<>(List.copyOf(kept), problems.all());
+      return new ReadResult.Read<>(kept(), problems.all());
     }
     if (problems.faults() == 0) {
       problems.add(

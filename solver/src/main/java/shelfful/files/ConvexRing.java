@@ -1,6 +1,7 @@
 package shelfful.files;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import shelfful.measure.Point;
@@ -30,7 +31,7 @@ final class ConvexRing {
     points.forEach(p -> sorted.add(new double[] {p.x().millimetres(), p.y().millimetres()}));
     sorted.sort((a, b) -> a[0] == b[0] ? Double.compare(a[1], b[1]) : Double.compare(a[0], b[0]));
     List<double[]> hull = chain(sorted);
-    java.util.Collections.reverse(sorted);
+    Collections.reverse(sorted);
     hull.addAll(chain(sorted));
     return new ConvexRing(hull);
   }

@@ -131,6 +131,11 @@ final class FieldReader {
     return optional(field, node -> FileValue.whole(node, least, most)).orElse(whenAbsent);
   }
 
+  /** A whole number of any size, at least as large as given. */
+  long wholeLong(String field, long least) {
+    return required(field, node -> FileValue.wholeAtLeast(node, least), least);
+  }
+
   boolean flag(String field, boolean whenAbsent) {
     return optional(field, FileValue::flag).orElse(whenAbsent);
   }

@@ -69,12 +69,16 @@ final class FileText {
       problems.add(
           "line " + lineAtEndOf(before),
           "",
-          "The text is not encoded as "
-              + charset.name()
-              + ": it looks like an older Windows or Mac encoding.",
+          "The text is not encoded as " + charset.name() + guess(charset) + ".",
           MEND);
       return Optional.empty();
     }
+  }
+
+  private static String guess(Charset charset) {
+    return charset == StandardCharsets.UTF_8
+        ? "; it looks like an older Windows or Mac encoding"
+        : "";
   }
 
   private static Optional<String> withoutNul(String text, Problems problems) {

@@ -78,6 +78,16 @@ final class FileValue {
                     : new TextReading.Understood<>(value.intValue()));
   }
 
+  static TextReading<Long> wholeAtLeast(JsonNode node, long least) {
+    return FileNumber.whole(node)
+        .then(
+            value ->
+                value < least
+                    ? FileNumber.refused(
+                        node, "is out of range.", "It must be at least " + least + ".")
+                    : new TextReading.Understood<>(value));
+  }
+
   static TextReading<Boolean> flag(JsonNode node) {
     return node.isBoolean()
         ? new TextReading.Understood<>(node.booleanValue())

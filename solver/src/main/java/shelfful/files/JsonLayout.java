@@ -1,6 +1,7 @@
 package shelfful.files;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
@@ -8,11 +9,14 @@ import java.util.Map;
 
 /**
  * Lays a JSON tree out for people and for comparing two versions line by line: what fits on one
- * line of 100 characters stands on one, lines end in a line feed on every system, two spaces of
+ * line of 140 characters stands on one, lines end in a line feed on every system, two spaces of
  * indent.
  */
 final class JsonLayout {
-  private static final int WIDEST = 100;
+  private static final int WIDEST = 140;
+
+  /** The comma after a value. */
+  private static final int SEPARATOR = 1;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -20,18 +24,18 @@ final class JsonLayout {
 
   static byte[] bytes(JsonNode tree) {
     JsonLayout layout = new JsonLayout();
-    layout.node(tree, 0);
+    layout.node(tree, 0, 0);
     return layout.out.append('\n').toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  private void node(JsonNode node, int indent) {
+  private void node(JsonNode node, int indent, int before) {
     if (!node.isContainerNode() || node.isEmpty()) {
       out.append(onOneLine(node));
       return;
     }
     // The document itself is always opened, so that a file never is one line.
     String line = indent > 0 && depth(node) <= 2 ? onOneLine(node) : "";
-    if (!line.isEmpty() && line.length() + 2 * indent <= WIDEST) {
+    if (!line.isEmpty() && line.length() + 2 * indent + before <= WIDEST) {
       out.append(line);
     } else if (node.isArray()) {
       array(node, indent);
@@ -44,7 +48,7 @@ final class JsonLayout {
     String separator = "[\n";
     for (JsonNode item : node) {
       out.append(separator).append("  ".repeat(indent + 1));
-      node(item, indent + 1);
+      node(item, indent + 1, SEPARATOR);
       separator = ",\n";
     }
     out.append('\n').append("  ".repeat(indent)).append(']');
@@ -57,7 +61,7 @@ final class JsonLayout {
           .append("  ".repeat(indent + 1))
           .append(quoted(field.getKey()))
           .append(": ");
-      node(field.getValue(), indent + 1);
+      node(field.getValue(), indent + 1, field.getKey().length() + 4 + SEPARATOR);
       separator = ",\n";
     }
     out.append('\n').append("  ".repeat(indent)).append('}');
@@ -98,6 +102,6 @@ final class JsonLayout {
   }
 
   private static String quoted(String name) {
-    return com.fasterxml.jackson.databind.node.TextNode.valueOf(name).toString();
+    return TextNode.valueOf(name).toString();
   }
 }

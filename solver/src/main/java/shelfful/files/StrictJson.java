@@ -2,6 +2,7 @@ package shelfful.files;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -13,6 +14,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Optional;
 
 /** JSON to a tree, by the letter of the standard and within limits; binds to no class. */
@@ -38,47 +41,57 @@ final class StrictJson {
   }
 
   private static Optional<JsonNode> read(String json, Problems problems) {
-    try {
-      return Optional.ofNullable(READER.readTree(json));
-    } catch (JsonProcessingException e) {
-      problems.add(where(e.getLocation()), "", wrong(e), mend(e));
-      return Optional.empty();
+    try (JsonParser parser = READER.createParser(json)) {
+      return tree(parser, json.length(), problems);
+    } catch (IOException e) {
+      // Closing a parser of a text in memory; nothing of the text is lost by it.
+      throw new UncheckedIOException(e);
     }
+  }
+
+  private static Optional<JsonNode> tree(JsonParser parser, int length, Problems problems)
+      throws IOException {
+    try {
+      JsonNode tree = READER.readTree(parser);
+      if (parser.nextToken() == null) {
+        return Optional.of(tree);
+      }
+      problems.add(
+          where(parser.currentLocation()),
+          "",
+          "There is more after the end of the file's one object.",
+          "Remove it.");
+    } catch (JsonProcessingException e) {
+      Fault fault = fault(e, parser.currentLocation().getCharOffset() >= length);
+      JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+      problems.add(where(at), "", fault.wrong(), fault.mend());
+    }
+    return Optional.empty();
   }
 
   private static String where(JsonLocation at) {
-    return at == null ? "" : "line " + at.getLineNr() + ", column " + at.getColumnNr();
+    return "line " + at.getLineNr() + ", column " + at.getColumnNr();
   }
 
   // The library's own sentences speak to programmers, so only their kind is used.
-  private static String wrong(JsonProcessingException e) {
+  private static Fault fault(JsonProcessingException e, boolean atTheEnd) {
     String message = String.valueOf(e.getOriginalMessage());
     if (e instanceof StreamConstraintsException) {
-      return "A value, a name or the nesting is longer than any file of this kind needs.";
-    }
-    if (e instanceof JsonEOFException) {
-      return "The file ends in the middle.";
+      return new Fault(
+          "A value, a name or the nesting is longer than any file of this kind needs.",
+          "Check that it is the right file.");
     }
     if (message.startsWith("Duplicate")) {
-      return "The field " + between(message) + " stands there twice.";
+      return new Fault(
+          "The field " + between(message) + " stands there twice.", "Remove one of the two.");
     }
-    if (message.startsWith("Trailing token")) {
-      return "There is more after the end of the file's one object.";
+    if (e instanceof JsonEOFException || atTheEnd) {
+      return new Fault(
+          "The file ends in the middle.", "Take it from a copy or the .bak file beside it.");
     }
-    return "This is not JSON.";
-  }
-
-  private static String mend(JsonProcessingException e) {
-    if (e instanceof JsonEOFException) {
-      return "Take it from a copy or the .bak file beside it.";
-    }
-    String message = String.valueOf(e.getOriginalMessage());
-    if (message.startsWith("Duplicate")) {
-      return "Remove one of the two.";
-    }
-    return e instanceof StreamConstraintsException
-        ? "Check that it is the right file."
-        : "Look there for a comma, bracket or quotation mark that is missing or too many.";
+    return new Fault(
+        "This is not JSON.",
+        "Look there for a comma, bracket or quotation mark that is missing or too many.");
   }
 
   private static String between(String message) {
@@ -102,10 +115,11 @@ final class StrictJson {
         .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
         .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
         .disable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
-        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
         .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
         .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
         .build()
         .reader();
   }
+
+  private record Fault(String wrong, String mend) {}
 }

@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 final class NumberText {
   static final int LONGEST = 32;
 
-  /** Used where the rest of a text is split off first, so it takes any run of non-letters. */
   private static final Pattern DECIMAL =
       Pattern.compile("([+-]?)([0-9]{1,9})(?:([.,])([0-9]{1,9}))?");
 

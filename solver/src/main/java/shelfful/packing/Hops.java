@@ -1,7 +1,9 @@
 package shelfful.packing;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import shelfful.geometry.Pose;
 
 /**
@@ -11,13 +13,20 @@ import shelfful.geometry.Pose;
  */
 final class Hops {
   private static final double SHAKE = 0.35;
+  private static final double EXCHANGES = 0.65;
+  private static final double EXCHANGES_OR_MOVES = 0.9;
   private static final double TWIST = 0.6;
+  private static final int NEAR_IN_SIZE = 3;
 
   private final LayoutEnergy energy;
   private final ShelfModel model;
   private final SplittableRandom random;
   private final Vacancies vacancies;
-  private final boolean unlike;
+
+  /** The bodies of each kind present, smallest kind first, and each kind's place in that. */
+  private final int[][] bySize;
+
+  private final int[] rankOf;
   private final int[] waits;
 
   Hops(LayoutEnergy energy, SplittableRandom random, Vacancies vacancies) {
@@ -25,8 +34,27 @@ final class Hops {
     this.model = energy.model;
     this.random = random;
     this.vacancies = vacancies;
-    this.unlike = Arrays.stream(model.kindOf).distinct().count() > 1;
+    int[] kinds =
+        Arrays.stream(model.kindOf)
+            .distinct()
+            .boxed()
+            .sorted(Comparator.comparingDouble(kind -> model.reach[kind]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    this.bySize = new int[kinds.length][];
+    this.rankOf = new int[model.kinds];
+    for (int rank = 0; rank < kinds.length; rank++) {
+      int kind = kinds[rank];
+      rankOf[kind] = rank;
+      bySize[rank] =
+          IntStream.range(0, model.bodies).filter(i -> model.kindOf[i] == kind).toArray();
+    }
     this.waits = new int[model.bodies];
+  }
+
+  /** Whether there are bodies of more than one kind. */
+  boolean unlike() {
+    return bySize.length > 1;
   }
 
   /** Makes one change. */
@@ -35,9 +63,9 @@ final class Hops {
       waits[i] = Math.max(0, waits[i] - 1);
     }
     double choice = random.nextDouble();
-    if (unlike && choice < 0.45) {
+    if (unlike() && choice < EXCHANGES) {
       exchange(at);
-    } else if (choice < 0.85) {
+    } else if (choice < EXCHANGES_OR_MOVES) {
       relocate(at);
     } else {
       shake(at);
@@ -69,13 +97,17 @@ final class Hops {
     return worst;
   }
 
+  /** Exchanges two bodies of kinds next to each other in size, which upsets a setting least. */
   private void exchange(double[] at) {
-    int first = squeezed();
-    int second = random.nextInt(model.bodies);
-    for (int tries = 0; model.kindOf[first] == model.kindOf[second] && tries < 50; tries++) {
-      second = random.nextInt(model.bodies);
-      first = tries > 10 ? random.nextInt(model.bodies) : first;
+    int first = random.nextInt(model.bodies);
+    int rank = rankOf[model.kindOf[first]];
+    int apart = 1 + random.nextInt(NEAR_IN_SIZE);
+    int other = rank + apart < bySize.length ? rank + apart : rank - apart;
+    if (other < 0) {
+      other = rank == 0 ? 1 : 0;
     }
+    int[] partners = bySize[other];
+    int second = partners[random.nextInt(partners.length)];
     Pose there = energy.setting.pose(at, second);
     energy.setting.put(at, second, energy.setting.pose(at, first));
     energy.setting.put(at, first, there);

@@ -8,7 +8,7 @@ import shelfful.geometry.Tolerance;
  */
 final class Minimiser {
   private static final int MEMORY = 8;
-  private static final int MOST_STEPS = 2000;
+  private static final int MOST_STEPS = 100;
   private static final int SETTLING_STEPS = 10;
   private static final double SETTLED = 2e-3;
   private static final double FIRST_STEP = 0.2;

@@ -59,8 +59,14 @@ final class RoomTerms {
   }
 
   private void addParts(int body, double more) {
+    double reach = model.reach[model.kindOf[body]];
+    double x = setting.at[2 * body];
+    double y = setting.at[2 * body + 1];
     for (Edge edge : edges) {
       double needed = edge.clearance + more;
+      if (edge.wall.underLimit(x, y, reach + needed, contact) >= reach + needed) {
+        continue;
+      }
       if (edge.foot) {
         addPart(body, setting.foot[body], edge.wall, needed);
       } else {

@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 /** One search for a valid setting: starts, minimisations and hops, in a fixed order. */
 final class ShelfSearch {
   private static final int NO_LUCK = 30;
+  private static final int NO_LUCK_UNLIKE = 100;
   private static final int MOST_SCATTERED = 12;
   private static final double WORTH_IT = 0.999;
 
@@ -81,7 +82,8 @@ final class ShelfSearch {
     double least = from;
     double[] best = at.clone();
     int luckless = 0;
-    for (int hop = 0; hop < most && luckless < NO_LUCK && !stop.getAsBoolean(); hop++) {
+    int patience = hops.unlike() ? NO_LUCK_UNLIKE : NO_LUCK;
+    for (int hop = 0; hop < most && luckless < patience && !stop.getAsBoolean(); hop++) {
       hops.hop(at);
       double found = relax(at);
       if (energy.fits()) {

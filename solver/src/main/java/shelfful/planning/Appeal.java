@@ -50,6 +50,27 @@ final class Appeal {
     return roomTaken[kind];
   }
 
+  double roomTaken(int[] kindCounts) {
+    double taken = 0;
+    for (int kind = 0; kind < kindCounts.length; kind++) {
+      taken += kindCounts[kind] * roomTaken[kind];
+    }
+    return taken;
+  }
+
+  /** The lot on a shelf that is worth least for its room, or −1 on an empty one. */
+  int leastAppealing(int[] lotCounts) {
+    int least = -1;
+    double lowest = Double.POSITIVE_INFINITY;
+    for (Lot lot : ware.lots()) {
+      if (lotCounts[lot.index()] > 0 && perRoom(lot) < lowest) {
+        least = lot.index();
+        lowest = perRoom(lot);
+      }
+    }
+    return least;
+  }
+
   double perRoom(Lot lot) {
     return worth(lot) / roomTaken[lot.kind().index()];
   }
@@ -61,10 +82,7 @@ final class Appeal {
 
   /** How many more of a kind might go on a shelf of some area that already holds others. */
   int guess(int kind, double area, int[] kindCounts) {
-    double left = area * WELL_SET;
-    for (int k = 0; k < kindCounts.length; k++) {
-      left -= kindCounts[k] * roomTaken[k];
-    }
+    double left = area * WELL_SET - roomTaken(kindCounts);
     return Math.max(1, (int) (left / roomTaken[kind]));
   }
 

@@ -1,5 +1,6 @@
 package shelfful.planning;
 
+import java.util.Locale;
 import java.util.Optional;
 import shelfful.load.LeftOut;
 import shelfful.load.LeftOut.Reason;
@@ -36,8 +37,7 @@ final class FiringDoor {
       return Optional.empty();
     }
     String sentence =
-        "It is %s; a %s firing takes ware that is %s."
-            .formatted(words(piece.batch().stage()), words(kind), words(kind.goesIn()));
+        String.format(Locale.ROOT, "It is %s; a %s firing takes ware that is %s.", words(piece.batch().stage()), words(kind), words(kind.goesIn()));
     return out(piece, Reason.NOT_READY, sentence, "Put it on the list again when it is ready.");
   }
 
@@ -47,8 +47,7 @@ final class FiringDoor {
       return Optional.empty();
     }
     String sentence =
-        "It is fired to cone %s; this firing goes to cone %s (within %d)."
-            .formatted(
+        String.format(Locale.ROOT, "It is fired to cone %s; this firing goes to cone %s (within %d).", 
                 wanted.get().number(),
                 request.firing().cone().number(),
                 request.firing().coneTolerance());
@@ -63,8 +62,7 @@ final class FiringDoor {
     }
     String wanted = words(glaze.get().atmosphere().orElseThrow());
     String sentence =
-        "Its glaze %s needs %s; this firing is in %s."
-            .formatted(glaze.get().name(), wanted, words(request.firing().atmosphere()));
+        String.format(Locale.ROOT, "Its glaze %s needs %s; this firing is in %s.", glaze.get().name(), wanted, words(request.firing().atmosphere()));
     return out(
         piece, Reason.OTHER_ATMOSPHERE, sentence, "Fire it in " + wanted + ".");
   }
@@ -74,6 +72,6 @@ final class FiringDoor {
   }
 
   private static String words(Enum<?> value) {
-    return value.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

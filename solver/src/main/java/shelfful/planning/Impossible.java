@@ -69,8 +69,7 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.NO_SHELF_FOR_CONE,
-            "No shelf of this kiln is in the cupboard that may be fired to cone %s."
-                .formatted(request.firing().cone().number()),
+            String.format(Locale.ROOT, "No shelf of this kiln is in the cupboard that may be fired to cone %s.", request.firing().cone().number()),
             "Get shelves that take this cone, or fire cooler."));
   }
 
@@ -88,8 +87,7 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.TOO_TALL,
-            "It is %s tall; alone on the lowest shelf there is room for %s."
-                .formatted(text(height), text(most)),
+            String.format(Locale.ROOT, "It is %s tall; alone on the lowest shelf there is room for %s.", text(height), text(most)),
             "Fire it in a higher kiln."));
   }
 
@@ -148,8 +146,7 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.TOO_WIDE,
-            "It is %s wide and finds no place alone on any shelf with the clearances kept."
-                .formatted(text(width.micrometres())),
+            String.format(Locale.ROOT, "It is %s wide and finds no place alone on any shelf with the clearances kept.", text(width.micrometres())),
             "Fire it in a wider kiln, or on a larger shelf."));
   }
 
@@ -167,8 +164,7 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.NO_ZONE,
-            "Its glaze %s forbids the zone of every layer that is high enough for it (%s)."
-                .formatted(glaze.map(Glaze::name).orElse(""), text(height)),
+            String.format(Locale.ROOT, "Its glaze %s forbids the zone of every layer that is high enough for it (%s).", glaze.map(Glaze::name).orElse(""), text(height)),
             "Choose another glaze for so tall a form, or allow it a further zone."));
   }
 

@@ -10,6 +10,12 @@ import shelfful.ware.Zone;
 
 /** Fills one shelf from what is free, kind by kind, as far as the packer finds settings. */
 final class LayerFiller {
+  /** Ware covering less than this share of a shelf is put on without asking, and asked about at the end. */
+  private static final double SURELY_FITS = 0.6;
+
+  /** Where one more of a kind found no place, only kinds taking less than this share of its room are tried. */
+  private static final double MUCH_SMALLER = 0.8;
+
   private final SketchJudge judge;
   private final Appeal appeal;
 
@@ -37,11 +43,11 @@ final class LayerFiller {
         int more = filling.add(kind);
         added += more;
         if (filling.wasFull) {
-          tooLarge = Math.min(tooLarge, appeal.roomTaken(kind) * 1.001);
+          tooLarge = Math.min(tooLarge, appeal.roomTaken(kind) * MUCH_SMALLER);
         }
       }
     }
-    return added;
+    return added - filling.giveBack();
   }
 
   /** What may still be used, and what is in the load: the second decides who may not come in any more. */
@@ -68,7 +74,9 @@ final class LayerFiller {
     private final int[] counts;
     private final Pool pool;
     private final Zone zone;
+    private final double area;
     private Packed setting;
+    private boolean asked = true;
     private boolean wasFull;
 
     Filling(Spot spot, LevelStand level, int[] counts, Pool pool) {
@@ -77,6 +85,7 @@ final class LayerFiller {
       this.counts = counts;
       this.pool = pool;
       this.zone = judge.zone(level);
+      this.area = judge.space(spot, level, 0).area();
     }
 
     /** Adds as many of a kind as can be found a setting for. */
@@ -109,23 +118,43 @@ final class LayerFiller {
 
     private int[] growBy(int kind, int can) {
       int[] held = counts.clone();
-      double area = judge.space(spot, level, 0).area();
       int guess = Math.min(can, appeal.guess(kind, area, judge.byKind(counts)));
       int added = 0;
       for (int step = guess; step > 0; ) {
         int[] tried = with(kind, held, step);
-        Packed found = tried == null ? null : judge.packed(spot, level, tried, setting);
-        if (found == null) {
+        if (tried == null || !fits(tried)) {
           step /= 2;
         } else {
           record(held, tried);
           added += step;
-          setting = found;
           held = tried;
           step = Math.min(1, can - added);
         }
       }
       return held;
+    }
+
+    private boolean fits(int[] tried) {
+      if (appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area) {
+        asked = false;
+        return true;
+      }
+      Packed found = judge.packed(spot, level, tried, setting);
+      setting = found == null ? setting : found;
+      asked |= found != null;
+      return found != null;
+    }
+
+    /** Asks about what was put on unasked, and takes off again what does not fit after all. */
+    int giveBack() {
+      int given = 0;
+      while (!asked && judge.packed(spot, level, counts, setting) == null) {
+        int lot = appeal.leastAppealing(counts);
+        counts[lot]--;
+        pool.take(lot, -1);
+        given++;
+      }
+      return given;
     }
 
     private void record(int[] before, int[] after) {

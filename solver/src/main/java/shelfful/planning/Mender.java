@@ -53,23 +53,10 @@ final class Mender {
       }
     }
     while (judge.packed(spot, level, counts, null) == null) {
-      counts[leastAppealing(counts)]--;
+      counts[appeal.leastAppealing(counts)]--;
       changed = true;
     }
     return changed;
-  }
-
-  private int leastAppealing(int[] counts) {
-    int least = -1;
-    double appealOfLeast = Double.POSITIVE_INFINITY;
-    for (Lot lot : judge.ware().lots()) {
-      double own = appeal.perRoom(lot);
-      if (counts[lot.index()] > 0 && own < appealOfLeast) {
-        least = lot.index();
-        appealOfLeast = own;
-      }
-    }
-    return least;
   }
 
   /** Takes out what is in beyond whole sets, from wherever it stands last. */

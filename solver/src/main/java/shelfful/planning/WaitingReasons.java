@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import shelfful.load.LeftOut;
 import shelfful.load.LeftOut.Reason;
 import shelfful.measure.Length;
@@ -29,6 +30,7 @@ final class WaitingReasons {
       for (Piece piece : remaining.get(lot.index())) {
         out.add(
             keptApart(lot, piece, placed)
+                .or(() -> setWaits(lot, piece))
                 .orElseGet(() -> noRoom(lot, piece, sketch, stacking, shelvesShort)));
       }
     }
@@ -40,8 +42,7 @@ final class WaitingReasons {
       boolean clash = judge.apart().inFiring(lot.index(), other.index());
       if (clash && placed[other.index()] > 0) {
         String sentence =
-            "Its glaze %s may not be in one firing with %s, of which %d are in."
-                .formatted(glazeName(lot), glazeName(other), placed[other.index()]);
+            String.format(Locale.ROOT, "Its glaze %s may not be in one firing with %s, of which %d are in.", glazeName(lot), glazeName(other), placed[other.index()]);
         return Optional.of(
             new LeftOut(
                 piece.id(),
@@ -51,6 +52,21 @@ final class WaitingReasons {
       }
     }
     return Optional.empty();
+  }
+
+  /** Of a set that found no room the largest piece says so; the others wait for it. */
+  private Optional<LeftOut> setWaits(Lot lot, Piece piece) {
+    Lot largest = lot;
+    for (Lot other : judge.ware().lots()) {
+      if (other.bundle() == lot.bundle() && other.kind().area() > largest.kind().area()) {
+        largest = other;
+      }
+    }
+    if (largest == lot) {
+      return Optional.empty();
+    }
+    String other = largest.pieces().get(lot.pieces().indexOf(piece)).id();
+    return Optional.of(LeftOutSentences.setWaits(piece, Set.of(other)));
   }
 
   private String glazeName(Lot lot) {
@@ -74,10 +90,8 @@ final class WaitingReasons {
     String height = text(lot.height());
     String where =
         layersTallEnough == 0
-            ? "no layer is as high as it needs (%s; the highest has %s)"
-                .formatted(height, text(tallestRoom))
-            : "none of the %d layers that are high enough (%s) takes one more"
-                .formatted(layersTallEnough, height);
+            ? String.format(Locale.ROOT, "no layer is as high as it needs (%s; the highest has %s)", height, text(tallestRoom))
+            : String.format(Locale.ROOT, "none of the %d layers that are high enough (%s) takes one more", layersTallEnough, height);
     String sentence =
         String.format(
             Locale.ROOT,

@@ -25,6 +25,7 @@ class LoadDrawingTest {
           "cabinet", Loads::cabinet,
           "sixty", Loads::sixty,
           "crowd", Loads::crowd,
+          "five hundred", Loads::fiveHundred,
           "hostile", Loads::hostile,
           "empty", Loads::empty,
           "tower", Loads::tower);
@@ -153,14 +154,15 @@ class LoadDrawingTest {
   void putsTheJudgesFiguresIntoTheHeadOfALayer() {
     Sheet sheet = metric(Loads.small()).sheets().get(2);
     assertThat(String.join(" ", words(sheet)))
-        .contains("Clear height 152.4 mm. Smallest gap 8.4 mm. 3 pieces, 2.2 kg.");
+        .contains(
+            "Smallest gap 8.4 mm Clear height 152.4 mm Top of shelf at 69.8 mm Weight on it 2.2 kg");
   }
 
   @Test
   void leavesTheSmallestGapOutWhereTheJudgeMeasuredNone() {
     Sheet sheet = metric(Loads.crowd()).sheets().get(2);
     assertThat(String.join(" ", words(sheet)))
-        .contains("Clear height 616.2 mm.")
+        .contains("Clear height 616.2 mm")
         .doesNotContain("Smallest gap");
   }
 
@@ -188,6 +190,15 @@ class LoadDrawingTest {
     for (int number = 1; number <= 500; number++) {
       assertThat(words).contains(Integer.toString(number));
     }
+    assertThat(PdfSurface.bytes(drawing)).startsWith('%', 'P', 'D', 'F');
+  }
+
+  @Test
+  void drawsALoadOfFiveHundredPiecesOnASheetForEachLayer() {
+    LoadDrawing drawing = metric(Loads.fiveHundred());
+    assertThat(words(drawing.sheets().get(0))).contains("500 of 500 in, none waits");
+    assertThat(drawing.sheets().stream().flatMap(sheet -> sheet.layerId().stream()).distinct())
+        .containsExactly("A1", "B1", "A2", "B2", "A3", "B3", "A4", "B4", "A5", "B5");
     assertThat(PdfSurface.bytes(drawing)).startsWith('%', 'P', 'D', 'F');
   }
 

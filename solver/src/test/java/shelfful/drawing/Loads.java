@@ -30,7 +30,7 @@ final class Loads {
         .set("B1", -150, 20, 90, false)
         .set("B3", -110, -110)
         .layer("L2", "left", 1, 69.8, 69.8 + 152.4 + 25.4 + 19, "p152", "p25")
-        .figures(31.7, 419.2, 1.1)
+        .figures(31.7, 419.4, 1.1)
         .layer("L3", "right", 1, 69.8, 69.8 + 152.4 + 25.4 + 19, "p152", "p25")
         .waits(
             "B3",
@@ -174,6 +174,28 @@ final class Loads {
       load.set("B1", at.x().millimetres(), at.y().millimetres());
     }
     return load.layer("L1", "base", 1, 0, 69.8, "p51").stamped();
+  }
+
+  /** Five hundred pieces on ten shelves of two columns. */
+  static InspectedLoad fiveHundred() {
+    HandMadeLoad load = new HandMadeLoad(Pottery.studio(), "cabinet");
+    List<String> glazes = Pottery.glazes().stream().map(glaze -> glaze.id()).toList();
+    for (int i = 0; i < 20; i++) {
+      load.batch(
+          "B" + (i + 1), i % 2 == 0 ? "cup" : "thimble", glazes.get(i % 9), 25, "Order " + i);
+    }
+    int set = 0;
+    for (int level = 1; level <= 5; level++) {
+      for (String column : List.of("A", "B")) {
+        double middle = column.equals("A") ? -215 : 215;
+        for (int i = 0; i < 50; i++) {
+          load.set("B" + (set++ % 20 + 1), middle - 130 + 65 * (i % 5), 190 - 42 * (i / 5));
+        }
+        double base = level == 1 ? 0 : 120.6 * (level - 1);
+        load.layer(column + level, column, level, base, 120.6 * level, "p102");
+      }
+    }
+    return load.stamped();
   }
 
   private static List<Point> honeycomb(double pitch, double radius) {

@@ -114,7 +114,7 @@ class PdfSurfaceTest {
   private static double diameter(String pieceId) {
     return switch (pieceId.substring(0, 2)) {
       case "B3" -> 165;
-      case "B6" -> 62;
+      case "B6" -> 50;
       default -> 28;
     };
   }

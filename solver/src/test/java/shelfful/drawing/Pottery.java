@@ -68,7 +68,7 @@ final class Pottery {
   static List<Form> forms() {
     return List.of(
         form("mug", "Mug", round(60), round(86), 98, List.of(handle())),
-        form("cup", "Espresso cup", round(42), round(62), 60, List.of()),
+        form("cup", "Espresso cup", round(36), round(50), 60, List.of()),
         flared("bowl", "Soup bowl", 70, 165, 75),
         form("tray", "Oval tray", oval(150, 80), oval(220, 120), 35, List.of()),
         form("vase", "Bottle vase", round(80), round(110), 180, List.of()),

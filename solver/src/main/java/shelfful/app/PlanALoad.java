@@ -1,0 +1,66 @@
+package shelfful.app;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import shelfful.inspect.Finding;
+import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.Inspection;
+import shelfful.inspect.Inspector;
+import shelfful.load.Load;
+import shelfful.load.LoadRequest;
+import shelfful.planning.LoadPlanner;
+import shelfful.planning.SearchBudget;
+
+/**
+ * Plans one load: every better one is inspected before anybody sees it, and one that fails is dropped with a
+ * report. Runs once; {@link #stop()} may be called from any thread.
+ */
+public final class PlanALoad {
+  private final LoadPlanner planner;
+  private final Inspector inspector = new Inspector();
+  private volatile InspectedLoad best;
+
+  public PlanALoad(LoadRequest request) {
+    this.planner = new LoadPlanner(request);
+  }
+
+  /** Ends planning within a second; the best load so far is kept. */
+  public void stop() {
+    planner.stop();
+  }
+
+  /** The best inspected load so far, or empty before the first. */
+  public Optional<InspectedLoad> best() {
+    return Optional.ofNullable(best);
+  }
+
+  /**
+   * Plans until the length is over or somebody stops it.
+   *
+   * @return the best load, or empty when every load made was refused by the judge
+   */
+  public Optional<InspectedLoad> run(SearchLength length, PlanListener listener) {
+    Load last = planner.plan(budget(length), load -> take(load, listener));
+    take(last, listener);
+    return best();
+  }
+
+  private static SearchBudget budget(SearchLength length) {
+    return length.isInSteps()
+        ? SearchBudget.ofSteps(length.steps())
+        : SearchBudget.ofMillis(
+            length.time().toMillis(), () -> TimeUnit.NANOSECONDS.toMillis(System.nanoTime()));
+  }
+
+  private void take(Load load, PlanListener listener) {
+    Inspection inspection = inspector.inspect(load);
+    if (inspection instanceof Inspection.Passed passed) {
+      best = passed.load();
+      listener.better(best);
+    } else {
+      List<Finding> findings = ((Inspection.Failed) inspection).findings();
+      listener.refused(new FaultReport(load, findings));
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package shelfful.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import shelfful.app.PlanALoad;
+import shelfful.app.SearchLength;
+import shelfful.app.UsualFiring;
+import shelfful.files.BatchListReader;
+import shelfful.files.SaveFailed;
+import shelfful.files.StudioReader;
+import shelfful.inspect.InspectedLoad;
+import shelfful.kiln.Kiln;
+import shelfful.load.Firing;
+import shelfful.load.LoadRequest;
+import shelfful.measure.Cone;
+import shelfful.studio.Studio;
+import shelfful.ware.Batch;
+
+/** Plans a batch list. */
+@Command(
+    name = "plan",
+    description = "Plans one firing of a batch list; saves the plan and its loading sheets.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Examples:",
+      "  shelfful plan demo-data/studio.json demo-data/list-200.csv",
+      "  shelfful plan demo-data/studio.json demo-data/list-60.csv --steps 200 --seed 7 --json"
+    })
+final class PlanCommand implements Callable<Integer> {
+  private static final long LAST_WORDS_SECONDS = 10;
+
+  private final PrintStream out;
+  private final PrintStream err;
+
+  @Parameters(index = "0", paramLabel = "STUDIO", description = "The studio file (JSON).")
+  private Path studioFile;
+
+  @Parameters(index = "1", paramLabel = "LIST", description = "The batch list (CSV or JSON).")
+  private Path listFile;
+
+  @Mixin private FiringOptions firing = new FiringOptions();
+  @Mixin private SheetOptions sheets = new SheetOptions();
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      defaultValue = "15",
+      description = "How long to search. Default: 15.")
+  private int seconds;
+
+  @Option(
+      names = "--steps",
+      paramLabel = "N",
+      description = "Search so many steps instead: the same seed and steps give the same plan.")
+  private Long steps;
+
+  @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Default: 1.")
+  private long seed;
+
+  @Option(
+      names = "--into",
+      paramLabel = "FOLDER",
+      defaultValue = "plans",
+      description = "Where the plan and the sheets go. Default: plans.")
+  private Path folder;
+
+  @Option(names = "--json", description = "Print the plan itself, as JSON, instead of a summary.")
+  private boolean json;
+
+  @Option(names = "--quiet", description = "No progress.")
+  private boolean quiet;
+
+  PlanCommand(PrintStream out, PrintStream err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  @Override
+  public Integer call() throws SaveFailed, IOException {
+    Reading reading = new Reading(err);
+    Optional<Studio> studio = reading.take(StudioReader.read(studioFile));
+    Optional<List<Batch>> batches =
+        studio.flatMap(s -> reading.take(BatchListReader.read(listFile, s)));
+    Optional<LoadRequest> request = batches.flatMap(list -> request(studio.get(), list));
+    if (request.isEmpty()) {
+      return ExitCodes.BAD_INPUT;
+    }
+    Optional<Integer> ended = planAndSave(request.get());
+    return ended.orElse(reading.isClean() ? ExitCodes.DONE : ExitCodes.BAD_INPUT);
+  }
+
+  /** Empty when a plan was saved in the ordinary way. */
+  private Optional<Integer> planAndSave(LoadRequest request) throws SaveFailed, IOException {
+    PlanALoad planning = new PlanALoad(request);
+    LiveLine live = new LiveLine(err, quiet, request.pieces().size(), folder);
+    CountDownLatch saved = new CountDownLatch(1);
+    StopByHand byHand = StopByHand.listen(planning::stop, saved, LAST_WORDS_SECONDS);
+    try {
+      Optional<InspectedLoad> load = planning.run(length(), live);
+      live.end();
+      if (load.isEmpty()) {
+        err.println("No plan passed the judge; see the report in " + folder + ".");
+        return Optional.of(ExitCodes.FAULT);
+      }
+      PlanFiles files = new PlanFiles(folder, listFile, sheets);
+      files.save(load.get());
+      print(load.get(), files);
+      return byHand.happened() ? Optional.of(ExitCodes.STOPPED) : Optional.empty();
+    } finally {
+      saved.countDown();
+      byHand.forget();
+    }
+  }
+
+  private void print(InspectedLoad load, PlanFiles files) {
+    if (json) {
+      out.write(files.planBytes(), 0, files.planBytes().length);
+      out.flush();
+    } else {
+      LoadSummary.of(load, sheets.unitOr(load.load().request().studio().unit()))
+          .forEach(out::println);
+      out.println();
+      out.println("Plan    " + files.plan());
+      out.println("Sheets  " + files.sheets());
+    }
+  }
+
+  private SearchLength length() {
+    return steps != null
+        ? SearchLength.ofSteps(steps)
+        : SearchLength.ofTime(Duration.ofMillis(TimeUnit.SECONDS.toMillis(seconds)));
+  }
+
+  private Optional<LoadRequest> request(Studio studio, List<Batch> batches) {
+    if (seconds < 0 || seconds > 86_400 || steps != null && steps < 0) {
+      err.println("--seconds must be from 0 to 86400, and --steps at least 0.");
+      return Optional.empty();
+    }
+    FiringChoice choice = new FiringChoice(firing, err);
+    Optional<Kiln> kiln = choice.kiln(studio);
+    Optional<Firing> usual =
+        kiln.flatMap(k -> UsualFiring.of(studio, batches, k, firing.kind));
+    Optional<Cone> cone = kiln.flatMap(k -> choice.cone(k, usual.map(Firing::cone)));
+    if (cone.isEmpty() || !choice.columnsKnown(kiln.get())) {
+      return Optional.empty();
+    }
+    Firing wanted =
+        new Firing(
+            kiln.get().id(), firing.kind, cone.get(), firing.coneTolerance, firing.atmosphere);
+    LocalDate day = firing.day == null ? LocalDate.now() : firing.day;
+    return Optional.of(
+        new LoadRequest(
+            studio,
+            batches,
+            wanted,
+            Optional.ofNullable(firing.columns),
+            Optional.of(day),
+            seed,
+            steps == null ? 0 : steps));
+  }
+}

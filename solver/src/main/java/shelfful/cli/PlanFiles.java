@@ -1,0 +1,50 @@
+package shelfful.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import shelfful.drawing.LoadDrawing;
+import shelfful.drawing.PdfSurface;
+import shelfful.files.AtomicSave;
+import shelfful.files.PlanWriter;
+import shelfful.files.SaveFailed;
+import shelfful.inspect.InspectedLoad;
+
+/** The files of one plan: the plan itself and its sheets, named after the list. */
+final class PlanFiles {
+  private final Path folder;
+  private final Path plan;
+  private final Path sheets;
+  private final SheetOptions options;
+  private byte[] planBytes = {};
+
+  PlanFiles(Path folder, Path listFile, SheetOptions options) {
+    String name = listFile.getFileName().toString().replaceFirst("\\.[^.]*$", "");
+    this.folder = folder;
+    this.plan = folder.resolve(name + ".plan.json");
+    this.sheets = folder.resolve(name + ".pdf");
+    this.options = options;
+  }
+
+  void save(InspectedLoad load) throws SaveFailed, IOException {
+    Files.createDirectories(folder);
+    planBytes = PlanWriter.bytes(load);
+    AtomicSave.save(plan, planBytes);
+    LoadDrawing drawing =
+        LoadDrawing.of(
+            load, options.paper, options.unitOr(load.load().request().studio().unit()));
+    AtomicSave.save(sheets, PdfSurface.bytes(drawing));
+  }
+
+  Path plan() {
+    return plan;
+  }
+
+  Path sheets() {
+    return sheets;
+  }
+
+  byte[] planBytes() {
+    return planBytes.clone();
+  }
+}

@@ -1,0 +1,39 @@
+package shelfful.inspect;
+
+import java.util.List;
+import shelfful.ware.Glaze;
+
+/**
+ * A piece whose glaze runs or wants more bare foot than it has stands on a catcher; no other does.
+ */
+final class CatcherCheck implements Check {
+  @Override
+  public void judge(Setting setting, Findings findings) {
+    for (StandingPiece piece : setting.pieces()) {
+      boolean stands = piece.placement().onCatcher();
+      if (needs(piece) && !stands) {
+        add(
+            findings,
+            piece,
+            "in %s needs a catcher under it and has none. Set it on one."
+                .formatted(piece.glaze().orElseThrow().name()));
+      } else if (!needs(piece) && stands) {
+        add(findings, piece, "stands on a catcher that it does not need. Take it away.");
+      }
+    }
+  }
+
+  private static boolean needs(StandingPiece piece) {
+    if (piece.glaze().isEmpty()) {
+      return false;
+    }
+    Glaze glaze = piece.glaze().get();
+    return glaze.runny()
+        || glaze.bareFoot().micrometres() > piece.made().form().bareFoot().micrometres();
+  }
+
+  private static void add(Findings findings, StandingPiece piece, String what) {
+    findings.add(
+        Rule.CATCHER_MISSING, piece.layerId(), List.of(piece.id()), piece.id() + " " + what);
+  }
+}
