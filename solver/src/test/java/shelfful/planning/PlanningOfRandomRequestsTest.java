@@ -26,7 +26,7 @@ import shelfful.load.LoadRequest;
  * seed; {@code RandomRequest.of(seed)} is the request.
  */
 class PlanningOfRandomRequestsTest {
-  private static final long STEPS = 8;
+  private static final long STEPS = 6;
 
   static LongStream fewSeeds() {
     return LongStream.range(0, 60);
