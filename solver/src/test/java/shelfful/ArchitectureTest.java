@@ -27,7 +27,8 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule kilnKnowsMeasure = only("kiln", "measure");
 
-  @ArchTest static final ArchRule studioKnowsWhatIsOwned = only("studio", "measure", "ware", "kiln");
+  @ArchTest
+  static final ArchRule studioKnowsWhatIsOwned = only("studio", "measure", "ware", "kiln");
 
   @ArchTest
   static final ArchRule loadKnowsTheDomain = only("load", "measure", "ware", "kiln", "studio");
@@ -39,7 +40,14 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule planningTranslates =
       only(
-          "planning", "load", "studio", "kiln", "ware", "measure", "packing", "geometry",
+          "planning",
+          "load",
+          "studio",
+          "kiln",
+          "ware",
+          "measure",
+          "packing",
+          "geometry",
           "org.optaplanner");
 
   @ArchTest
@@ -50,14 +58,29 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule filesReadAndWrite =
       only(
-          "files", "measure", "ware", "kiln", "studio", "load", "inspect", "com.fasterxml.jackson",
+          "files",
+          "measure",
+          "ware",
+          "kiln",
+          "studio",
+          "load",
+          "inspect",
+          "com.fasterxml.jackson",
           "org.apache.commons.csv");
 
   @ArchTest
   static final ArchRule drawingSeesOnlyInspectedLoads =
       only(
-          "drawing", "inspect", "load", "studio", "kiln", "ware", "measure", "org.apache.pdfbox",
-          "org.apache.fontbox", "java.awt");
+          "drawing",
+          "inspect",
+          "load",
+          "studio",
+          "kiln",
+          "ware",
+          "measure",
+          "org.apache.pdfbox",
+          "org.apache.fontbox",
+          "java.awt");
 
   @ArchTest
   static final ArchRule onlyPlanningSeesOptaPlanner =
@@ -118,7 +141,9 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule noClockOutsideTheEdges =
       noClasses()
-          .that(resideOutsideOfPackage("shelfful.cli..").and(resideOutsideOfPackage("shelfful.app..")))
+          .that(
+              resideOutsideOfPackage("shelfful.cli..")
+                  .and(resideOutsideOfPackage("shelfful.app..")))
           .should()
           .callMethod(System.class, "nanoTime")
           .orShould()
@@ -137,8 +162,7 @@ class ArchitectureTest {
   static final ArchRule noNetworkNoProcessesNoSerialisation =
       noClasses()
           .should()
-          .dependOnClassesThat(
-              resideInAnyPackage("java.net..", "javax.net..", "java.rmi.."))
+          .dependOnClassesThat(resideInAnyPackage("java.net..", "javax.net..", "java.rmi.."))
           .orShould()
           .dependOnClassesThat()
           .haveFullyQualifiedName("java.io.ObjectInputStream")

@@ -13,8 +13,8 @@ import shelfful.planning.LoadPlanner;
 import shelfful.planning.SearchBudget;
 
 /**
- * Plans one load: every better one is inspected before anybody sees it, and one that fails is dropped with a
- * report. Runs once; {@link #stop()} may be called from any thread.
+ * Plans one load: every better one is inspected before anybody sees it, and one that fails is
+ * dropped with a report. Runs once; {@link #stop()} may be called from any thread.
  */
 public final class PlanALoad {
   private final LoadPlanner planner;

@@ -14,7 +14,10 @@ import shelfful.ware.Batch;
 import shelfful.ware.FiringKind;
 import shelfful.ware.Glaze;
 
-/** The firing that a list asks for when nobody says otherwise: the first kiln, and the cone most pieces want. */
+/**
+ * The firing that a list asks for when nobody says otherwise: the first kiln, and the cone most
+ * pieces want.
+ */
 public final class UsualFiring {
   private UsualFiring() {}
 

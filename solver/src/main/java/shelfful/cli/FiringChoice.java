@@ -24,9 +24,7 @@ final class FiringChoice {
       return Optional.empty();
     }
     Optional<Kiln> kiln =
-        options.kiln == null
-            ? studio.kilns().stream().findFirst()
-            : studio.kiln(options.kiln);
+        options.kiln == null ? studio.kilns().stream().findFirst() : studio.kiln(options.kiln);
     if (kiln.isEmpty()) {
       List<String> known = studio.kilns().stream().map(Kiln::id).toList();
       err.println("--kiln: the studio has no kiln " + options.kiln + ". It has: " + list(known));

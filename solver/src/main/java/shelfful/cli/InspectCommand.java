@@ -1,9 +1,9 @@
 package shelfful.cli;
 
-import java.util.Locale;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -69,6 +69,7 @@ final class InspectCommand implements Callable<Integer> {
   private static String line(Finding finding) {
     String mark = finding.severity() == Finding.Severity.BREAKS ? "BREAKS" : "wish  ";
     String where = finding.layerId().isEmpty() ? "" : finding.layerId() + " ";
-    return String.format(Locale.ROOT, "%s %s %s%s", mark, finding.rule(), where, finding.sentence());
+    return String.format(
+        Locale.ROOT, "%s %s %s%s", mark, finding.rule(), where, finding.sentence());
   }
 }

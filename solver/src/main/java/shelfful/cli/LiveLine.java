@@ -1,9 +1,9 @@
 package shelfful.cli;
 
-import java.util.Locale;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import shelfful.app.FaultReport;
 import shelfful.app.PlanListener;
 import shelfful.files.AtomicSave;
@@ -30,7 +30,12 @@ final class LiveLine implements PlanListener {
   @Override
   public void better(InspectedLoad load) {
     String words =
-        String.format(Locale.ROOT, "%d of %d in on %d shelves", load.load().placed(), pieces, load.load().layers().size());
+        String.format(
+            Locale.ROOT,
+            "%d of %d in on %d shelves",
+            load.load().placed(),
+            pieces,
+            load.load().layers().size());
     if (quiet || words.equals(said)) {
       return;
     }

@@ -1,9 +1,9 @@
 package shelfful.cli;
 
-import java.util.Locale;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import shelfful.inspect.InspectedLoad;
@@ -45,13 +45,15 @@ final class LoadSummary {
 
   private String heading() {
     Load load = inspected.load();
-    return String.format(Locale.ROOT, "%d of %d pieces in, %d wait. %s, column plan %s, cone %s.", 
-            load.placed(),
-            pieces.size(),
-            load.leftOut().size(),
-            load.request().studio().kiln(load.request().firing().kilnId()).orElseThrow().name(),
-            load.columnPlanId(),
-            load.request().firing().cone().number());
+    return String.format(
+        Locale.ROOT,
+        "%d of %d pieces in, %d wait. %s, column plan %s, cone %s.",
+        load.placed(),
+        pieces.size(),
+        load.leftOut().size(),
+        load.request().studio().kiln(load.request().firing().kilnId()).orElseThrow().name(),
+        load.columnPlanId(),
+        load.request().firing().cone().number());
   }
 
   private List<String> layers() {
@@ -59,16 +61,18 @@ final class LoadSummary {
     for (Layer layer : inspected.load().layers()) {
       LayerFigures figures = inspected.figures(layer.id());
       lines.add(
-          String.format(Locale.ROOT, "  %-4s %-12s %2d pieces   shelf top at %-9s clear %-9s %s", 
-                  layer.id(),
-                  layer.columnId() + " " + layer.level(),
-                  layer.placements().size(),
-                  LengthText.write(layer.z(), unit),
-                  LengthText.write(figures.clearHeight(), unit),
-                  figures
-                      .smallestGap()
-                      .map(gap -> "smallest gap " + LengthText.write(gap, unit))
-                      .orElse("")));
+          String.format(
+              Locale.ROOT,
+              "  %-4s %-12s %2d pieces   shelf top at %-9s clear %-9s %s",
+              layer.id(),
+              layer.columnId() + " " + layer.level(),
+              layer.placements().size(),
+              LengthText.write(layer.z(), unit),
+              LengthText.write(figures.clearHeight(), unit),
+              figures
+                  .smallestGap()
+                  .map(gap -> "smallest gap " + LengthText.write(gap, unit))
+                  .orElse("")));
     }
     return lines;
   }
@@ -78,16 +82,19 @@ final class LoadSummary {
     for (LeftOut out : inspected.load().leftOut()) {
       Piece piece = pieces.get(out.pieceId());
       String what =
-          String.format(Locale.ROOT, "%s %s%s: %s %s", 
-                  piece.batch().id(),
-                  piece.batch().formId(),
-                  piece.batch().glazeId().map(id -> " in " + id).orElse(""),
-                  out.sentence(),
-                  out.mend());
+          String.format(
+              Locale.ROOT,
+              "%s %s%s: %s %s",
+              piece.batch().id(),
+              piece.batch().formId(),
+              piece.batch().glazeId().map(id -> " in " + id).orElse(""),
+              out.sentence(),
+              out.mend());
       counted.merge(what, 1, Integer::sum);
     }
     List<String> lines = new ArrayList<>();
-    counted.forEach((what, count) -> lines.add(String.format(Locale.ROOT, "  %3d x %s", count, what)));
+    counted.forEach(
+        (what, count) -> lines.add(String.format(Locale.ROOT, "  %3d x %s", count, what)));
     return lines;
   }
 }

@@ -151,8 +151,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     FiringChoice choice = new FiringChoice(firing, err);
     Optional<Kiln> kiln = choice.kiln(studio);
-    Optional<Firing> usual =
-        kiln.flatMap(k -> UsualFiring.of(studio, batches, k, firing.kind));
+    Optional<Firing> usual = kiln.flatMap(k -> UsualFiring.of(studio, batches, k, firing.kind));
     Optional<Cone> cone = kiln.flatMap(k -> choice.cone(k, usual.map(Firing::cone)));
     if (cone.isEmpty() || !choice.columnsKnown(kiln.get())) {
       return Optional.empty();

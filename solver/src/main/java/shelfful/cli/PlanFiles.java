@@ -31,8 +31,7 @@ final class PlanFiles {
     planBytes = PlanWriter.bytes(load);
     AtomicSave.save(plan, planBytes);
     LoadDrawing drawing =
-        LoadDrawing.of(
-            load, options.paper, options.unitOr(load.load().request().studio().unit()));
+        LoadDrawing.of(load, options.paper, options.unitOr(load.load().request().studio().unit()));
     AtomicSave.save(sheets, PdfSurface.bytes(drawing));
   }
 

@@ -44,8 +44,7 @@ public final class Shelfful implements Runnable {
         .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
         .setErr(talk)
         .setCaseInsensitiveEnumValuesAllowed(true)
-        .setExecutionExceptionHandler(
-            (fault, command, parsed) -> tell(fault, talk))
+        .setExecutionExceptionHandler((fault, command, parsed) -> tell(fault, talk))
         .execute(args);
   }
 

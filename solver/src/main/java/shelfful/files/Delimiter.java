@@ -1,6 +1,7 @@
 package shelfful.files;
 
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -9,10 +10,23 @@ import java.util.regex.Pattern;
 final class Delimiter {
   private static final List<Character> KNOWN = List.of(',', ';', '\t');
 
+  /** A line that spreadsheets put before a table to name the sign, and hide on opening it. */
+  private static final Pattern NAMED =
+      Pattern.compile("\\A\"?sep=([,;\t])\"?(?=[\r\n])", Pattern.CASE_INSENSITIVE);
+
   private Delimiter() {}
+
+  /** The text without such a line; its line break stays, so that the lines keep their numbers. */
+  static String withoutNamed(String text) {
+    return NAMED.matcher(text).replaceFirst("");
+  }
 
   /** The sign that makes the most known headings of the first line; a comma if none does. */
   static char of(String text) {
+    Matcher named = NAMED.matcher(text);
+    if (named.find()) {
+      return named.group(1).charAt(0);
+    }
     String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
     char best = ',';
     long most = 0;

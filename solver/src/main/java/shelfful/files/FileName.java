@@ -23,7 +23,7 @@ final class FileName {
    */
   private static final Pattern HARMFUL =
       Pattern.compile(
-          "[\\p{Cntrl}\\p{Cs}\\p{Co}\\p{Cn}\u2028\u2029\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]");
+          "[\\p{Cntrl}\\p{Cs}\\p{Co}\u2028\u2029\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]");
 
   private FileName() {}
 

@@ -65,6 +65,13 @@ final class StrictJson {
       Fault fault = fault(e, parser.currentLocation().getCharOffset() >= length);
       JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
       problems.add(where(at), "", fault.wrong(), fault.mend());
+    } catch (NumberFormatException e) {
+      // The library lets this one out raw, for an exponent beyond its own arithmetic.
+      problems.add(
+          where(parser.currentLocation()),
+          "",
+          "A number is far out of range.",
+          "Check its exponent.");
     }
     return Optional.empty();
   }

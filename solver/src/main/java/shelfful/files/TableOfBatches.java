@@ -10,7 +10,8 @@ final class TableOfBatches {
   private TableOfBatches() {}
 
   static ReadResult<List<Batch>> read(String text, Studio studio, Problems problems) {
-    Optional<CsvTable> table = CsvTable.read(text, Delimiter.of(text), problems);
+    Optional<CsvTable> table =
+        CsvTable.read(Delimiter.withoutNamed(text), Delimiter.of(text), problems);
     if (table.isEmpty()) {
       return problems.refused();
     }

@@ -102,6 +102,14 @@ public final class Contour {
     return halfLength + radius;
   }
 
+  /** Whether the circles round two contours are at least a limit apart: then so are they. */
+  public boolean isFarFrom(Contour other, double limit) {
+    double dx = other.x - x;
+    double dy = other.y - y;
+    double reach = halfLength + radius + other.halfLength + other.radius + limit;
+    return dx * dx + dy * dy >= reach * reach;
+  }
+
   boolean isPoint() {
     return halfLength == 0;
   }

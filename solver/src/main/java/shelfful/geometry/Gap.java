@@ -21,8 +21,7 @@ public final class Gap {
     Contact contact = new Contact();
     double least = Double.POSITIVE_INFINITY;
     for (Bound bound : r.bounds()) {
-      least =
-          Math.min(least, Wall.of(bound).underLimit(body, Double.POSITIVE_INFINITY, contact));
+      least = Math.min(least, Wall.of(bound).underLimit(body, Double.POSITIVE_INFINITY, contact));
     }
     return least;
   }

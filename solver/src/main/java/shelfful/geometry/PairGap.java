@@ -58,9 +58,11 @@ public final class PairGap {
 
   private static void search(Contour a, Contour b, double limit, Contact out) {
     if (a.isFlat() && b.isFlat()) {
-      corners(a, b, out);
-      offerAcross(a, b, a, out);
-      offerAcross(a, b, b, out);
+      if (!spines(a, b, out)) {
+        corners(a, b, out);
+        offerAcross(a, b, a, out);
+        offerAcross(a, b, b, out);
+      }
     } else if (b.isFlat()) {
       ends(a, b, a, b, out);
       offerAcross(a, b, b, out);
@@ -70,6 +72,43 @@ public final class PairGap {
     } else {
       ovals(a, b, limit, out);
     }
+  }
+
+  /**
+   * The gap of two spines that do not meet, by their nearest points; false when they meet. The
+   * parameters of the nearest points are clamped one after the other (the usual way for two
+   * segments; see for instance C. Ericson, Real-Time Collision Detection, 2005, 5.1.9).
+   */
+  private static boolean spines(Contour a, Contour b, Contact out) {
+    double dx = a.x - b.x;
+    double dy = a.y - b.y;
+    double alongA = a.axisX * dx + a.axisY * dy;
+    double alongB = b.axisX * dx + b.axisY * dy;
+    double both = a.axisX * b.axisX + a.axisY * b.axisY;
+    double slant = 1 - both * both;
+    double s = 0;
+    if (!a.isPoint() && !b.isPoint() && slant > Tolerance.NO_LENGTH) {
+      s = clamp((both * alongB - alongA) / slant, a.halfLength);
+    }
+    double t = b.isPoint() ? 0 : clamp(both * s + alongB, b.halfLength);
+    if (!a.isPoint()) {
+      s = clamp(both * t - alongA, a.halfLength);
+      t = b.isPoint() ? 0 : clamp(both * s + alongB, b.halfLength);
+    }
+    double gx = t * b.axisX - s * a.axisX - dx;
+    double gy = t * b.axisY - s * a.axisY - dy;
+    double distance = Math.sqrt(gx * gx + gy * gy);
+    if (distance < Tolerance.NO_LENGTH) {
+      return false;
+    }
+    out.gap = distance - a.radius - b.radius;
+    out.ux = gx / distance;
+    out.uy = gy / distance;
+    return true;
+  }
+
+  private static double clamp(double value, double most) {
+    return Math.max(-most, Math.min(most, value));
   }
 
   private static void corners(Contour a, Contour b, Contact out) {

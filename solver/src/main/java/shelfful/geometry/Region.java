@@ -111,10 +111,10 @@ public record Region(List<Bound> bounds) {
   }
 
   /**
-   * How large at most is the set of points at least {@code inset} inside every bound; for a negative
-   * inset, of the region grown by so much. Inner parallels of half-planes and discs are exact;
-   * that of an oval lies within the oval of half axes a - t, b - t, because the outer parallel of
-   * an oval holds the oval grown in both half axes.
+   * How large at most is the set of points at least {@code inset} inside every bound; for a
+   * negative inset, of the region grown by so much. Inner parallels of half-planes and discs are
+   * exact; that of an oval lies within the oval of half axes a - t, b - t, because the outer
+   * parallel of an oval holds the oval grown in both half axes.
    */
   public Extent extent(double inset) {
     if (inset < 0) {

@@ -27,6 +27,9 @@ public final class Tolerance {
   /** Curvature under which a quasi-Newton pair is not trusted, as a share of |s||y|. */
   public static final double LEAST_CURVATURE = 1e-10;
 
+  /** Relative fall of a layout energy over ten steps under which it counts as settled. */
+  public static final double SETTLED = 2e-3;
+
   /** Share of the proven limit by which a claim "cannot fit" must be exceeded before it is made. */
   public static final double PROOF_SLACK = 1e-9;
 

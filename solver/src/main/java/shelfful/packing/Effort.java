@@ -9,6 +9,12 @@ package shelfful.packing;
  * @param hops tries to leave a dead end before beginning afresh, at least 0
  */
 public record Effort(int starts, int hops) {
+  /**
+   * A millisecond or two: for questions with a neighbouring setting at hand or room to spare. Each
+   * relaxing is cut short.
+   */
+  public static final Effort HASTY = new Effort(1, 3);
+
   /** Milliseconds: for the thousands of questions that planning a load asks. */
   public static final Effort QUICK = new Effort(2, 8);
 
@@ -24,5 +30,10 @@ public record Effort(int starts, int hops) {
       throw new IllegalArgumentException(
           "effort needs at least 1 start and 0 hops, not " + starts + " and " + hops);
     }
+  }
+
+  /** Whether each relaxing is cut short: only worth it where few are done. */
+  boolean isHasty() {
+    return hops <= HASTY.hops;
   }
 }

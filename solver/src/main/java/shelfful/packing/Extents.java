@@ -18,7 +18,6 @@ final class Extents {
     if (known.size() > MOST) {
       known.clear();
     }
-    return known.computeIfAbsent(
-        new Key(region, inset), key -> key.region.extent(key.inset));
+    return known.computeIfAbsent(new Key(region, inset), key -> key.region.extent(key.inset));
   }
 }

@@ -8,13 +8,18 @@ import shelfful.geometry.Tolerance;
  */
 final class Minimiser {
   private static final int MEMORY = 8;
-  private static final int MOST_STEPS = 100;
+  /** Steps enough to settle any layout met so far. */
+  static final int PATIENT_STEPS = 2000;
+
+  /** Steps enough where there is room to spare; a layout that has not settled by then seldom fits. */
+  static final int HASTY_STEPS = 80;
+
   private static final int SETTLING_STEPS = 10;
-  private static final double SETTLED = 2e-3;
   private static final double FIRST_STEP = 0.2;
   private static final int MOST_HALVINGS = 12;
 
   private final LayoutEnergy energy;
+  private int mostSteps = PATIENT_STEPS;
   private final int size;
   private final double longest;
   private final double[][] moves = new double[MEMORY][];
@@ -47,17 +52,22 @@ final class Minimiser {
     this.longest = least;
   }
 
+  /** Takes at most so many steps from now on. */
+  void atMost(int steps) {
+    mostSteps = steps;
+  }
+
   /** Moves the unknowns to a nearby minimum; returns its energy. */
   double minimise(double[] at) {
     here = energy.at(at, gradient);
     kept = 0;
     double before = here;
-    for (int step = 1; step <= MOST_STEPS && !energy.fits(); step++) {
+    for (int step = 1; step <= mostSteps && !energy.fits(); step++) {
       if (!advance(at)) {
         break;
       }
       if (step % SETTLING_STEPS == 0) {
-        if (before - here < SETTLED * here) {
+        if (before - here < Tolerance.SETTLED * here) {
           break;
         }
         before = here;

@@ -55,6 +55,9 @@ final class PairTerms {
     for (int p = 0; p < parts.length; p += 2) {
       Contour a = setting.parts[i][parts[p]];
       Contour b = setting.parts[j][parts[p + 1]];
+      if (a.isFarFrom(b, needed)) {
+        continue;
+      }
       double violation = needed - PairGap.underLimit(a, b, needed, contact);
       if (violation > 0) {
         setting.count(violation);
@@ -74,6 +77,9 @@ final class PairTerms {
     double sum = 0;
     for (int p = 0; p < parts.length; p += 2) {
       Contour b = setting.parts[other][parts[p + 1]];
+      if (ghost[parts[p]].isFarFrom(b, needed)) {
+        continue;
+      }
       double violation = needed - PairGap.underLimit(ghost[parts[p]], b, needed, contact);
       if (violation > 0) {
         sum += violation * violation;

@@ -49,9 +49,7 @@ final class Setting {
   }
 
   static Contour[] contours(BodyKind kind) {
-    return kind.parts().stream()
-        .map(part -> Contour.of(part.shape()))
-        .toArray(Contour[]::new);
+    return kind.parts().stream().map(part -> Contour.of(part.shape())).toArray(Contour[]::new);
   }
 
   /** Takes up positions and forgets the last evaluation. */

@@ -105,7 +105,8 @@ final class ShelfModel {
                     second.get(pairs.get(q + 1)).shape(), second.get(pairs.get(p + 1)).shape());
         boolean mutual =
             covers
-                && Dominance.covers(first.get(pairs.get(p)).shape(), first.get(pairs.get(q)).shape())
+                && Dominance.covers(
+                    first.get(pairs.get(p)).shape(), first.get(pairs.get(q)).shape())
                 && Dominance.covers(
                     second.get(pairs.get(p + 1)).shape(), second.get(pairs.get(q + 1)).shape());
         covered = covers && p != q && (!mutual || q < p);

@@ -70,8 +70,11 @@ public record ShelfQuestion(
   private static void check(int kinds, int[] counts, double[][] clearance) {
     if (counts.length != kinds || clearance.length != kinds) {
       throw new IllegalArgumentException(
-          kinds + " kinds need as many counts and clearance rows, but there are " + counts.length
-              + " and " + clearance.length);
+          kinds
+              + " kinds need as many counts and clearance rows, but there are "
+              + counts.length
+              + " and "
+              + clearance.length);
     }
     for (int i = 0; i < kinds; i++) {
       if (counts[i] < 0) {
@@ -87,8 +90,14 @@ public record ShelfQuestion(
         double gap = clearance[i][j];
         if (!(gap >= 0) || Double.isInfinite(gap) || gap != clearance[j][i]) {
           throw new IllegalArgumentException(
-              "clearance of kinds " + i + " and " + j + " must be one figure of at least 0 mm, but is "
-                  + gap + " and " + clearance[j][i]);
+              "clearance of kinds "
+                  + i
+                  + " and "
+                  + j
+                  + " must be one figure of at least 0 mm, but is "
+                  + gap
+                  + " and "
+                  + clearance[j][i]);
         }
       }
     }

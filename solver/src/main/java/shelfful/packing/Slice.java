@@ -127,9 +127,7 @@ final class Slice {
 
   /** A distance of two points, one in each shape, as large as can be said at once. */
   private static double span(Shape a, Shape b) {
-    return a.equals(b)
-        ? 2 * a.outerRadius()
-        : apart(a, b) + a.innerRadius() + b.innerRadius();
+    return a.equals(b) ? 2 * a.outerRadius() : apart(a, b) + a.innerRadius() + b.innerRadius();
   }
 
   private static List<Shape> held(Room room, BodyKind kind) {

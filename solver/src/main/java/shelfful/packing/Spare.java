@@ -47,9 +47,7 @@ final class Spare {
     for (Obstacle obstacle : question.space().obstacles()) {
       for (Part part : kind.parts()) {
         if (part.sharesHeightWith(obstacle.from(), obstacle.to())) {
-          double gap =
-              Gap.between(
-                  part.shape(), body.pose(), obstacle.shape(), Pose.HERE);
+          double gap = Gap.between(part.shape(), body.pose(), obstacle.shape(), Pose.HERE);
           least = Math.min(least, gap - obstacle.clearance() - kind.tolerance());
         }
       }

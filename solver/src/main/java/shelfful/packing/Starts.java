@@ -58,7 +58,8 @@ final class Starts {
     Integer[] order = new Integer[model.bodies];
     Arrays.setAll(order, i -> i);
     Arrays.sort(
-        order, (a, b) -> Double.compare(model.reach[model.kindOf[b]], model.reach[model.kindOf[a]]));
+        order,
+        (a, b) -> Double.compare(model.reach[model.kindOf[b]], model.reach[model.kindOf[a]]));
     energy.setting.begin(at, new double[energy.unknowns()]);
     for (int body : order) {
       if (!present[body]) {

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How worthwhile lots and kinds look when a shelf is filled: worth for the room they take. Only a guide for the
- * order of trying.
+ * How worthwhile lots and kinds look when a shelf is filled: worth for the room they take. Only a
+ * guide for the order of trying.
  */
 final class Appeal {
   /** A must-go piece comes before any number of others that one shelf can hold. */

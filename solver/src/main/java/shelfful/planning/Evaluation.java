@@ -25,11 +25,6 @@ record Evaluation(
     int zonesNotLiked) {
 
   int broken() {
-    return stackFails
-        + layersThatDoNotFit
-        + overloaded
-        + keptApart
-        + zonesForbidden
-        + setsSplit;
+    return stackFails + layersThatDoNotFit + overloaded + keptApart + zonesForbidden + setsSplit;
   }
 }

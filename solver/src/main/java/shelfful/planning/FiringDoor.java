@@ -10,7 +10,9 @@ import shelfful.ware.FiringKind;
 import shelfful.ware.Glaze;
 import shelfful.ware.Piece;
 
-/** Turns away what may not go into a firing whatever the setting: wrong stage, cone or atmosphere. */
+/**
+ * Turns away what may not go into a firing whatever the setting: wrong stage, cone or atmosphere.
+ */
 final class FiringDoor {
   private final LoadRequest request;
 
@@ -40,7 +42,12 @@ final class FiringDoor {
       return Optional.empty();
     }
     String sentence =
-        String.format(Locale.ROOT, "It is %s; a %s firing takes ware that is %s.", words(piece.batch().stage()), words(kind), words(kind.goesIn()));
+        String.format(
+            Locale.ROOT,
+            "It is %s; a %s firing takes ware that is %s.",
+            words(piece.batch().stage()),
+            words(kind),
+            words(kind.goesIn()));
     return out(piece, Reason.NOT_READY, sentence, "Put it on the list again when it is ready.");
   }
 
@@ -63,12 +70,17 @@ final class FiringDoor {
       return Optional.empty();
     }
     String sentence =
-        String.format(Locale.ROOT, "It is fired to cone %s; this firing goes to cone %s (within %d).", 
-                wanted.get().number(),
-                request.firing().cone().number(),
-                request.firing().coneTolerance());
+        String.format(
+            Locale.ROOT,
+            "It is fired to cone %s; this firing goes to cone %s (within %d).",
+            wanted.get().number(),
+            request.firing().cone().number(),
+            request.firing().coneTolerance());
     return out(
-        piece, Reason.OTHER_CONE, sentence, "Fire it with others of cone " + wanted.get().number() + ".");
+        piece,
+        Reason.OTHER_CONE,
+        sentence,
+        "Fire it with others of cone " + wanted.get().number() + ".");
   }
 
   private Optional<LeftOut> otherAtmosphere(Piece piece) {
@@ -78,9 +90,13 @@ final class FiringDoor {
     }
     String wanted = words(glaze.get().atmosphere().orElseThrow());
     String sentence =
-        String.format(Locale.ROOT, "Its glaze %s needs %s; this firing is in %s.", glaze.get().name(), wanted, words(request.firing().atmosphere()));
-    return out(
-        piece, Reason.OTHER_ATMOSPHERE, sentence, "Fire it in " + wanted + ".");
+        String.format(
+            Locale.ROOT,
+            "Its glaze %s needs %s; this firing is in %s.",
+            glaze.get().name(),
+            wanted,
+            words(request.firing().atmosphere()));
+    return out(piece, Reason.OTHER_ATMOSPHERE, sentence, "Fire it in " + wanted + ".");
   }
 
   private static Optional<LeftOut> out(Piece piece, Reason reason, String sentence, String mend) {

@@ -69,7 +69,10 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.NO_SHELF_FOR_CONE,
-            String.format(Locale.ROOT, "No shelf of this kiln is in the cupboard that may be fired to cone %s.", request.firing().cone().number()),
+            String.format(
+                Locale.ROOT,
+                "No shelf of this kiln is in the cupboard that may be fired to cone %s.",
+                request.firing().cone().number()),
             "Get shelves that take this cone, or fire cooler."));
   }
 
@@ -87,7 +90,11 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.TOO_TALL,
-            String.format(Locale.ROOT, "It is %s tall; alone on the lowest shelf there is room for %s.", text(height), text(most)),
+            String.format(
+                Locale.ROOT,
+                "It is %s tall; alone on the lowest shelf there is room for %s.",
+                text(height),
+                text(most)),
             "Fire it in a higher kiln."));
   }
 
@@ -95,8 +102,7 @@ final class Impossible {
     PostCupboard cupboard = new PostCupboard(request.studio());
     StackFitter fitter = new StackFitter(stand, cupboard);
     StackNeeds needs = new StackNeeds(stand.columns());
-    StackNeeds.Level empty =
-        new StackNeeds.Level(0, new long[spot.owner().places().size()]);
+    StackNeeds.Level empty = new StackNeeds.Level(0, new long[spot.owner().places().size()]);
     return fitter
         .fit(needs.with(spot.column(), 0, empty))
         .map(stacking -> stacking.level(spot.column(), 0).room())
@@ -132,8 +138,7 @@ final class Impossible {
       ShelfSpaces spaces = new ShelfSpaces(stand, 0, new PostCupboard(request.studio()).widest());
       for (Spot spot : stand.spots()) {
         var space = spaces.space(spot, List.of(), stand.ceiling(), 0).space();
-        ShelfQuestion question =
-            ShelfQuestion.of(space, List.of(body), new int[] {1}, 0);
+        ShelfQuestion question = ShelfQuestion.of(space, List.of(body), new int[] {1}, 0);
         if (!(packer.pack(question, Effort.NORMAL, 1) instanceof DoesNotFit)) {
           return Optional.empty();
         }
@@ -146,7 +151,10 @@ final class Impossible {
     return Optional.of(
         new Refusal(
             Reason.TOO_WIDE,
-            String.format(Locale.ROOT, "It is %s wide and finds no place alone on any shelf with the clearances kept.", text(width.micrometres())),
+            String.format(
+                Locale.ROOT,
+                "It is %s wide and finds no place alone on any shelf with the clearances kept.",
+                text(width.micrometres())),
             "Fire it in a wider kiln, or on a larger shelf."));
   }
 
@@ -157,14 +165,19 @@ final class Impossible {
       return Optional.empty();
     }
     long height = ware.height().plus(form.tolerance()).micrometres();
-    boolean found = stands.stream().anyMatch(stand -> new ZoneSearch(stand).finds(height, forbidden));
+    boolean found =
+        stands.stream().anyMatch(stand -> new ZoneSearch(stand).finds(height, forbidden));
     if (found) {
       return Optional.empty();
     }
     return Optional.of(
         new Refusal(
             Reason.NO_ZONE,
-            String.format(Locale.ROOT, "Its glaze %s forbids the zone of every layer that is high enough for it (%s).", glaze.map(Glaze::name).orElse(""), text(height)),
+            String.format(
+                Locale.ROOT,
+                "Its glaze %s forbids the zone of every layer that is high enough for it (%s).",
+                glaze.map(Glaze::name).orElse(""),
+                text(height)),
             "Choose another glaze for so tall a form, or allow it a further zone."));
   }
 

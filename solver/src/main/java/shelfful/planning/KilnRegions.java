@@ -11,7 +11,9 @@ import shelfful.kiln.FloorPlan;
 import shelfful.kiln.ShelfOutline;
 import shelfful.measure.Length;
 
-/** Chambers in the chamber frame and shelves in their own frame, as convex regions in millimetres. */
+/**
+ * Chambers in the chamber frame and shelves in their own frame, as convex regions in millimetres.
+ */
 final class KilnRegions {
   /** A flat side faces the loader, towards −y. */
   private static final double TOWARDS_LOADER = -Math.PI / 2;

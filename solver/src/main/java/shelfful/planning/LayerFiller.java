@@ -10,10 +10,16 @@ import shelfful.ware.Zone;
 
 /** Fills one shelf from what is free, kind by kind, as far as the packer finds settings. */
 final class LayerFiller {
-  /** Ware covering less than this share of a shelf is put on without asking, and asked about at the end. */
+  /**
+   * Ware covering less than this share of a shelf is put on without asking, and asked about at the
+   * end.
+   */
   private static final double SURELY_FITS = 0.6;
 
-  /** Where one more of a kind found no place, only kinds taking less than this share of its room are tried. */
+  /**
+   * Where one more of a kind found no place, only kinds taking less than this share of its room are
+   * tried.
+   */
   private static final double MUCH_SMALLER = 0.8;
 
   private final SketchJudge judge;
@@ -50,7 +56,10 @@ final class LayerFiller {
     return added - filling.giveBack();
   }
 
-  /** What may still be used, and what is in the load: the second decides who may not come in any more. */
+  /**
+   * What may still be used, and what is in the load: the second decides who may not come in any
+   * more.
+   */
   record Pool(int[] free, int[] placed) {
     static Pool of(Sketch sketch, ReadyWare ware) {
       int[] placed = sketch.placed();

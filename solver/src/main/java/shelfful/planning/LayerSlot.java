@@ -1,7 +1,8 @@
 package shelfful.planning;
 
 /**
- * A shelf that a column might have: the level is counted from the bottom, and levels without ware are not built.
+ * A shelf that a column might have: the level is counted from the bottom, and levels without ware
+ * are not built.
  *
  * @param column index in the column plan
  * @param level from 0 at the bottom

@@ -11,8 +11,9 @@ import shelfful.planning.LayerFiller.Pool;
 import shelfful.planning.Stacking.LevelStand;
 
 /**
- * Builds a new level into a sketch: chooses a height class whose posts still go into the column, and fills its
- * shelves. A height class is the height of some free lot: a layer is made as high as its tallest piece needs.
+ * Builds a new level into a sketch: chooses a height class whose posts still go into the column,
+ * and fills its shelves. A height class is the height of some free lot: a layer is made as high as
+ * its tallest piece needs.
  */
 final class LevelBuilder {
   private final SketchJudge judge;

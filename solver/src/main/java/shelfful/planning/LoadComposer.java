@@ -24,7 +24,10 @@ import shelfful.ware.Form;
 import shelfful.ware.Glaze;
 import shelfful.ware.Piece;
 
-/** Writes a sketch out as a load: millimetres in the chamber, single pieces, standing posts, reasons. */
+/**
+ * Writes a sketch out as a load: millimetres in the chamber, single pieces, standing posts,
+ * reasons.
+ */
 final class LoadComposer {
   private final SketchJudge judge;
   private final Settler settler;

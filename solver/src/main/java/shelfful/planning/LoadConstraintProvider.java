@@ -8,8 +8,8 @@ import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
 
 /**
- * What is best, in this order: nothing unsafe; every must-go piece in; worth; whole orders; zones liked; least
- * handling.
+ * What is best, in this order: nothing unsafe; every must-go piece in; worth; whole orders; zones
+ * liked; least handling.
  */
 public final class LoadConstraintProvider implements ConstraintProvider {
   static final int HARD_LEVELS = 1;

@@ -1,8 +1,8 @@
 package shelfful.planning;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import shelfful.kiln.ColumnPlan;
@@ -11,24 +11,21 @@ import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 
 /**
- * The door to planning: one request, one run. A first load comes at once; better ones follow until the budget is
- * spent or somebody stops it; the last one is evenly spaced. Every load handed out is complete but not inspected.
+ * The door to planning: one request, one run. A first load comes at once; better ones follow until
+ * the budget is spent or somebody stops it; the last one is evenly spaced. Every load handed out is
+ * complete but not inspected.
  *
- * <p>With a budget in steps the loads are a pure function of the request. {@link #stop()} may be called from any
- * thread; all else happens on the thread that calls {@link #plan}.
+ * <p>With a budget in steps the loads are a pure function of the request. {@link #stop()} may be
+ * called from any thread; all else happens on the thread that calls {@link #plan}.
  */
 public final class LoadPlanner {
-  /** How much of the budget goes into finding out which column plan is best. */
-  private static final double TRIAL_SHARE = 0.3;
-
-  /** How much of the rest goes into the quick search; what is left retries what was refused in a hurry. */
-  private static final double QUICK_SHARE = 0.6;
+  private static final long TWIN_SEED = 7919;
 
   private final LoadRequest request;
   private final EnvironmentMode mode;
   private final AtomicBoolean stopped = new AtomicBoolean();
-  private final List<PlanDesk> desks = new ArrayList<>();
-  private PlanDesk leading;
+  private final List<PlanDesk> desks = new CopyOnWriteArrayList<>();
+  private ReadyWare ready;
 
   public LoadPlanner(LoadRequest request) {
     this(request, EnvironmentMode.REPRODUCIBLE);
@@ -42,7 +39,7 @@ public final class LoadPlanner {
   /** Ends planning soon; the best load so far is kept. */
   public void stop() {
     stopped.set(true);
-    for (PlanDesk desk : List.copyOf(desks)) {
+    for (PlanDesk desk : desks) {
       desk.search().end();
     }
   }
@@ -54,35 +51,20 @@ public final class LoadPlanner {
    */
   public Load plan(SearchBudget budget, PlanWatch watch) {
     lay();
-    leading = null;
+    Lead lead = new Lead(watch);
     for (PlanDesk desk : desks) {
       desk.greedy();
-      lead(desk, watch);
+      lead.offer(desk);
     }
-    if (!budget.isSpent() && desks.size() > 1) {
-      SearchBudget trials = budget.share(TRIAL_SHARE);
-      budget = budget.without(trials);
-      for (int i = 0; i < desks.size(); i++) {
-        PlanDesk desk = desks.get(i);
-        desk.searchOn(trials.share(1.0 / (desks.size() - i)), 0, () -> lead(desk, watch));
-        trials = trials.isInSteps() ? trials.without(trials.share(1.0 / (desks.size() - i))) : trials;
+    if (!budget.isSpent() && !stopped.get()) {
+      Course course = new Course(lead, stopped::get);
+      if (budget.isInSteps()) {
+        course.inSteps(desks, budget);
+      } else {
+        course.inTime(desks, this::another, budget);
       }
     }
-    finish(budget, watch);
-    return leading.evenlySpaced();
-  }
-
-  private void finish(SearchBudget budget, PlanWatch watch) {
-    PlanDesk desk = leading;
-    if (!budget.isSpent()) {
-      SearchBudget quick = budget.share(QUICK_SHARE);
-      desk.searchOn(quick, 1, () -> lead(desk, watch));
-      SearchBudget rest = budget.without(quick);
-      if (!rest.isSpent() && !stopped.get()) {
-        desk.tryHarder();
-        desk.searchOn(rest, 2, () -> lead(desk, watch));
-      }
-    }
+    return lead.desk().evenlySpaced();
   }
 
   private void lay() {
@@ -94,17 +76,19 @@ public final class LoadPlanner {
             .map(plan -> new Stand(request, plan))
             .toList();
     Impossible impossible = new Impossible(request, stands);
-    ReadyWare ware = new LotSorter(request).sort(impossible::refuses);
+    ready = new LotSorter(request).sort(impossible::refuses);
     for (Stand stand : stands) {
-      desks.add(new PlanDesk(stand, ware, mode, stopped::get));
+      desks.add(new PlanDesk(stand, ready, mode, request.seed(), stopped::get));
     }
   }
 
-  private void lead(PlanDesk desk, PlanWatch watch) {
-    if (leading == null || desk.merit().compareTo(leading.merit()) > 0 || desk == leading) {
-      leading = desk;
-      watch.better(desk.asFound());
-    }
+  /** A second desk for the same column plan, with another seed and a memory of its own. */
+  private PlanDesk another(PlanDesk desk) {
+    PlanDesk twin =
+        new PlanDesk(desk.stand(), ready, mode, request.seed() + TWIN_SEED, stopped::get);
+    twin.adopt(desk);
+    desks.add(twin);
+    return twin;
   }
 
   /** How many shelf questions were asked of the packer so far. */

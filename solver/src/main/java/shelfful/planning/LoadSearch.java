@@ -15,7 +15,9 @@ import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForage
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 
-/** OptaPlanner at work on one column plan: it holds the state, keeps the score and ends the search. */
+/**
+ * OptaPlanner at work on one column plan: it holds the state, keeps the score and ends the search.
+ */
 final class LoadSearch {
   private static final int REMEMBERED_SCORES = 20;
 
@@ -40,7 +42,10 @@ final class LoadSearch {
     }
   }
 
-  /** As many levels as the thinnest shelves on the shortest posts would make, or as there are shelves. */
+  /**
+   * As many levels as the thinnest shelves on the shortest posts would make, or as there are
+   * shelves.
+   */
   private int mostLevels() {
     int shelves =
         judge.stand().request().studio().shelves().stream().mapToInt(s -> s.count()).sum();

@@ -77,8 +77,7 @@ final class LotSorter {
     }
     Map<LotKey, List<Piece>> sorted = new LinkedHashMap<>();
     for (Piece piece : ready) {
-      LotKey key =
-          new LotKey(piece.batch().id(), piece.part(), makeUps.get(piece.setKey()));
+      LotKey key = new LotKey(piece.batch().id(), piece.part(), makeUps.get(piece.setKey()));
       sorted.computeIfAbsent(key, k -> new ArrayList<>()).add(piece);
     }
     Map<Set<String>, Integer> bundles = new LinkedHashMap<>();
@@ -129,11 +128,12 @@ final class LotSorter {
   private WareKind make(KindKey key, String name) {
     boolean atAnyHeight = key.gapGlaze().filter(this::keepsDistance).isPresent();
     BodyKind body = WareTranslator.body(name, key.ware(), key.tolerance(), atAnyHeight);
-    return new WareKind(
-        kinds.size(), key.ware(), key.gapGlaze(), body, FootprintArea.of(body));
+    return new WareKind(kinds.size(), key.ware(), key.gapGlaze(), body, FootprintArea.of(body));
   }
 
-  /** Whether the shelf must know which glaze it is: it asks for a gap, or for a distance to another. */
+  /**
+   * Whether the shelf must know which glaze it is: it asks for a gap, or for a distance to another.
+   */
   private boolean matters(Glaze glaze) {
     return glaze.gap().isPresent() || keepsDistance(glaze.id());
   }

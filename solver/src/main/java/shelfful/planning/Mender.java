@@ -5,8 +5,8 @@ import java.util.Optional;
 import shelfful.planning.Stacking.LevelStand;
 
 /**
- * Takes pieces out of a sketch until it breaks no rule: what no longer fits because posts or keep-outs moved, what
- * came into a forbidden zone, and what lost the rest of its set.
+ * Takes pieces out of a sketch until it breaks no rule: what no longer fits because posts or
+ * keep-outs moved, what came into a forbidden zone, and what lost the rest of its set.
  */
 final class Mender {
   private final SketchJudge judge;

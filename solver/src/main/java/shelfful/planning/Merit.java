@@ -3,7 +3,8 @@ package shelfful.planning;
 import java.util.Comparator;
 
 /**
- * How good a sketch is, to choose between column plans: nothing broken, must-go pieces, worth, fewest layers.
+ * How good a sketch is, to choose between column plans: nothing broken, must-go pieces, worth,
+ * fewest layers.
  *
  * @param broken rules broken
  * @param mustGoWaiting must-go pieces that wait

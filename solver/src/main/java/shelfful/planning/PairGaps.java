@@ -49,10 +49,7 @@ final class PairGaps {
   }
 
   private Length ownGap(WareKind kind) {
-    return kind.glazeId()
-        .flatMap(request.studio()::glaze)
-        .flatMap(Glaze::gap)
-        .orElse(Length.ZERO);
+    return kind.glazeId().flatMap(request.studio()::glaze).flatMap(Glaze::gap).orElse(Length.ZERO);
   }
 
   private Length keptApart(WareKind a, WareKind b) {

@@ -4,7 +4,10 @@ import org.optaplanner.core.api.domain.entity.PlanningEntity;
 import org.optaplanner.core.api.domain.lookup.PlanningId;
 import org.optaplanner.core.api.domain.variable.PlanningVariable;
 
-/** The genuine decision: which shelf a piece stands on, or none. A planning entity; it never leaves this package. */
+/**
+ * The genuine decision: which shelf a piece stands on, or none. A planning entity; it never leaves
+ * this package.
+ */
 @PlanningEntity
 class PieceChoice {
   private int number;

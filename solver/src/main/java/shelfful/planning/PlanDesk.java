@@ -18,11 +18,12 @@ final class PlanDesk {
   private final long seed;
   private Sketch best;
 
-  PlanDesk(Stand stand, ReadyWare ware, EnvironmentMode mode, BooleanSupplier stop) {
+  PlanDesk(
+      Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
     PairGaps gaps = new PairGaps(stand.request());
     double widestPost = new PostCupboard(stand.request().studio()).widest();
     ShelfSpaces spaces = new ShelfSpaces(stand, gaps.widest(ware.kinds()), widestPost);
-    this.seed = stand.request().seed();
+    this.seed = seed;
     this.stop = stop;
     double[][] between = gaps.between(ware.kinds());
     ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, seed, stop);
@@ -34,6 +35,16 @@ final class PlanDesk {
 
   void greedy() {
     best = rebuilder.greedy();
+  }
+
+  Stand stand() {
+    return judge.stand();
+  }
+
+  /** Takes over another desk's best sketch of the same column plan, with the settings it rests on. */
+  void adopt(PlanDesk other) {
+    judge.learn(other.best, other.judge);
+    best = other.best.copy();
   }
 
   Merit merit() {
@@ -68,7 +79,10 @@ final class PlanDesk {
     return new LoadComposer(judge, (space, kinds, found) -> found).compose(best);
   }
 
-  /** The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as can be. */
+  /**
+   * The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as
+   * can be.
+   */
   Load evenlySpaced() {
     EvenSpacer spacer = new EvenSpacer(stop);
     return new LoadComposer(

@@ -12,8 +12,7 @@ final class PostUnderShelf {
 
   static boolean touches(Stand stand, Spot spot, Point at) {
     double radius = new PostCupboard(stand.request().studio()).widest() / 2;
-    double[] centre =
-        spot.frame().toShelf(at.x().millimetres(), at.y().millimetres());
+    double[] centre = spot.frame().toShelf(at.x().millimetres(), at.y().millimetres());
     Region shelf = KilnRegions.shelf(spot.shelves().get(0).outline());
     double inside = Gap.inside(new Disc(0, 0, radius), Pose.at(centre[0], centre[1]), shelf);
     return inside > -2 * radius;

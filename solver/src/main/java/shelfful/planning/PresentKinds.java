@@ -6,7 +6,8 @@ import shelfful.packing.BodyKind;
 import shelfful.packing.Placed;
 
 /**
- * The kinds that a question is really about: the packer need not look at kinds of which there are none.
+ * The kinds that a question is really about: the packer need not look at kinds of which there are
+ * none.
  *
  * @param kinds their indices among all kinds, in order
  * @param counts how many of each, by place in {@code kinds}
@@ -49,7 +50,10 @@ record PresentKinds(int[] kinds, int[] counts, int[] placeOf) {
     return present;
   }
 
-  /** Bodies by their numbers among all kinds, as the question numbers them; absent kinds are left out. */
+  /**
+   * Bodies by their numbers among all kinds, as the question numbers them; absent kinds are left
+   * out.
+   */
   List<Placed> ask(List<Placed> bodies) {
     return bodies.stream()
         .filter(body -> placeOf[body.kind()] >= 0)

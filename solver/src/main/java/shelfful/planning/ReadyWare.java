@@ -4,7 +4,8 @@ import java.util.List;
 import shelfful.load.LeftOut;
 
 /**
- * What of a list may go into a firing at all, sorted into kinds and lots, and what may not, with its reason.
+ * What of a list may go into a firing at all, sorted into kinds and lots, and what may not, with
+ * its reason.
  *
  * @param kinds by index
  * @param lots by index

@@ -7,8 +7,8 @@ import java.util.Random;
 import java.util.function.DoubleSupplier;
 
 /**
- * Proposes a changed sketch: takes some layers apart and builds them anew, otherwise. Every proposal is mended and
- * topped up with what waits, so most are loads that could be fired.
+ * Proposes a changed sketch: takes some layers apart and builds them anew, otherwise. Every
+ * proposal is mended and topped up with what waits, so most are loads that could be fired.
  */
 final class Rebuilder {
   private final SketchJudge judge;

@@ -16,15 +16,21 @@ import shelfful.packing.ShelfQuestion;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 
 /**
- * Every shelf answer of a run, each asked once. The first answer to a question is kept, so that whether a layer
- * fits is a pure function of what stands on it; what holds too much for a smaller question holds too much for a
- * larger one.
+ * Every shelf answer of a run, each asked once. The first answer to a question is kept, so that
+ * whether a layer fits is a pure function of what stands on it; what holds too much for a smaller
+ * question holds too much for a larger one.
  */
 final class ShelfAnswers {
-  /** Enough when a neighbouring setting is at hand or there is room to spare; the search asks thousands. */
+  /**
+   * Enough when a neighbouring setting is at hand or there is room to spare; the search asks
+   * thousands.
+   */
   private static final Effort HASTY = new Effort(1, 3);
 
-  /** A shelf may be this much fuller than any before in the same space before the packer is not even asked. */
+  /**
+   * A shelf may be this much fuller than any before in the same space before the packer is not even
+   * asked.
+   */
   private static final double FULLER = 0.035;
 
   /** Covered shares below this are always worth asking. */
@@ -43,7 +49,7 @@ final class ShelfAnswers {
   private final Map<Integer, List<int[]>> refused = new HashMap<>();
   private final Map<Key, Packed> elsewhere = new HashMap<>();
   private final Map<Integer, Double> fullest = new HashMap<>();
-  private Effort effort = HASTY;
+  private Effort effort = Effort.HASTY;
   private long asked;
 
   ShelfAnswers(List<WareKind> kinds, double[][] gaps, long seed, BooleanSupplier stop) {
@@ -63,9 +69,7 @@ final class ShelfAnswers {
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Key that
-          && that.space == space
-          && Arrays.equals(that.counts, counts);
+      return other instanceof Key that && that.space == space && Arrays.equals(that.counts, counts);
     }
 
     @Override
@@ -111,8 +115,7 @@ final class ShelfAnswers {
   }
 
   private ShelfQuestion question(NumberedSpace space, PresentKinds present) {
-    return new ShelfQuestion(
-        space.space(), present.of(bodies), present.counts(), present.of(gaps));
+    return new ShelfQuestion(space.space(), present.of(bodies), present.counts(), present.of(gaps));
   }
 
   /** A setting of the same bodies with the smallest gap as large as the spacer can make it. */
@@ -123,9 +126,9 @@ final class ShelfAnswers {
     return new Packed(present.answer(even.bodies()), even.spare());
   }
 
-  /** Already packed or null; asks nothing. */
-  Packed known(NumberedSpace space, int[] counts) {
-    return packed.get(Key.of(space.number(), counts));
+  /** Takes over a setting found elsewhere, unless there is one already. */
+  void learn(NumberedSpace space, int[] counts, Packed setting) {
+    packed.putIfAbsent(Key.of(space.number(), counts.clone()), setting);
   }
 
   private double covered(int[] counts) {

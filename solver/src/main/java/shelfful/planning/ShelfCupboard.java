@@ -14,7 +14,10 @@ import shelfful.kiln.KeepOut;
 import shelfful.kiln.Shelf;
 import shelfful.measure.Point;
 
-/** Gives every level its shelves from the stock, and knows where shelves and posts would meet a keep-out. */
+/**
+ * Gives every level its shelves from the stock, and knows where shelves and posts would meet a
+ * keep-out.
+ */
 final class ShelfCupboard {
   private final Stand stand;
   private final List<List<Spot>> spots = new ArrayList<>();
@@ -68,7 +71,10 @@ final class ShelfCupboard {
     return Optional.of(new Choice(byLevel, overloaded));
   }
 
-  /** One shelf for each place, all equally thick; strong enough where there is one, else the first in stock. */
+  /**
+   * One shelf for each place, all equally thick; strong enough where there is one, else the first
+   * in stock.
+   */
   private List<Shelf> level(List<Spot> places, long[] grams, Map<String, Integer> used) {
     for (Shelf first : places.get(0).shelves()) {
       Map<String, Integer> tried = new HashMap<>(used);
@@ -115,7 +121,9 @@ final class ShelfCupboard {
     return shelf.massLimit().isPresent() && shelf.massLimit().get().grams() < grams;
   }
 
-  /** Whether a column's shelves between two heights would lie in a thermocouple or a peephole line. */
+  /**
+   * Whether a column's shelves between two heights would lie in a thermocouple or a peephole line.
+   */
   boolean meetsKeepOut(int column, long underside, long top) {
     List<KeepOut> keepOuts = stand.kiln().keepOuts();
     for (int k = 0; k < keepOuts.size(); k++) {
@@ -160,7 +168,8 @@ final class ShelfCupboard {
         if (nearest - radius > wall.offset()) {
           return true;
         }
-      } else if (bound instanceof DiscBound disc && distance(disc, from, to) - radius > disc.radius()) {
+      } else if (bound instanceof DiscBound disc
+          && distance(disc, from, to) - radius > disc.radius()) {
         return true;
       }
     }

@@ -5,8 +5,8 @@ import shelfful.geometry.Pose;
 import shelfful.kiln.ShelfPlace;
 
 /**
- * Between the chamber's frame and a shelf's own. Shelves that are alike ask alike questions in their own frames, so
- * the left half's answer serves the right half.
+ * Between the chamber's frame and a shelf's own. Shelves that are alike ask alike questions in
+ * their own frames, so the left half's answer serves the right half.
  *
  * @param x of the shelf's origin in the chamber, mm
  * @param y of the shelf's origin in the chamber, mm

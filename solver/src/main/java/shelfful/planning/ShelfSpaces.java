@@ -24,8 +24,9 @@ import shelfful.packing.ShelfSpace;
 import shelfful.studio.Clearances;
 
 /**
- * The room on every shelf place, as {@code packing} asks for it: where feet and bodies may be, and what stands in
- * the way. In the shelf's own frame; spaces that come out alike share a number, so their answers are shared.
+ * The room on every shelf place, as {@code packing} asks for it: where feet and bodies may be, and
+ * what stands in the way. In the shelf's own frame; spaces that come out alike share a number, so
+ * their answers are shared.
  */
 final class ShelfSpaces {
   /** Taller than any chamber, in millimetres: the height of what is in the way at every height. */
@@ -139,8 +140,7 @@ final class ShelfSpaces {
     Region body = rooms.get(spot.index()).get(1).region();
     var box = body.boundingDisc();
     Shape bar = bar(spot.frame(), keepOut);
-    double apart =
-        Gap.between(bar, Pose.HERE, new Disc(box.x(), box.y(), box.radius()), Pose.HERE);
+    double apart = Gap.between(bar, Pose.HERE, new Disc(box.x(), box.y(), box.radius()), Pose.HERE);
     return apart < reach;
   }
 
@@ -189,14 +189,16 @@ final class ShelfSpaces {
     return rooms;
   }
 
-  /** Posts of columns beside this one stand at heights of their own: they are in the way at every height. */
+  /**
+   * Posts of columns beside this one stand at heights of their own: they are in the way at every
+   * height.
+   */
   private List<Obstacle> postsBeside(Spot spot, Region body) {
     List<Obstacle> posts = new ArrayList<>();
     double reach = 2 * postRadius + clearances.wareToPost().millimetres();
     for (int other : stand.beside(spot.column())) {
       for (Point at : stand.column(other).posts()) {
-        double[] centre =
-            spot.frame().toShelf(at.x().millimetres(), at.y().millimetres());
+        double[] centre = spot.frame().toShelf(at.x().millimetres(), at.y().millimetres());
         Disc dot = new Disc(0, 0, 1);
         if (Gap.inside(dot, Pose.at(centre[0], centre[1]), body) > -reach) {
           posts.add(post(spot.frame(), at));

@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Which lots stand on which shelf, as counts: {@code count(column, level, place, lot)}. Levels are counted from the
- * bottom of their column, and none is empty. Not immutable; {@link #copy()} before changing.
+ * Which lots stand on which shelf, as counts: {@code count(column, level, place, lot)}. Levels are
+ * counted from the bottom of their column, and none is empty. Not immutable; {@link #copy()} before
+ * changing.
  */
 final class Sketch {
   private final int lots;

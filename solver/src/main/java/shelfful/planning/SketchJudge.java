@@ -1,7 +1,6 @@
 package shelfful.planning;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shelfful.packing.Effort;
@@ -11,8 +10,8 @@ import shelfful.planning.Stacking.LevelStand;
 import shelfful.ware.Zone;
 
 /**
- * Everything the rules say of a sketch, derived from it alone. (The finished load is judged again, by other code,
- * in {@code inspect}.)
+ * Everything the rules say of a sketch, derived from it alone. (The finished load is judged again,
+ * by other code, in {@code inspect}.)
  */
 final class SketchJudge {
   private static final int REMEMBERED = 5000;
@@ -68,7 +67,10 @@ final class SketchJudge {
     return fitter.fit(needs);
   }
 
-  /** Judges a sketch without empty levels; remembers the answer, so the sketch must not change afterwards. */
+  /**
+   * Judges a sketch without empty levels; remembers the answer, so the sketch must not change
+   * afterwards.
+   */
   Evaluation judge(Sketch sketch) {
     Evaluation known = remembered.get(sketch);
     if (known == null) {
@@ -106,14 +108,31 @@ final class SketchJudge {
       }
     }
     int overloaded = stacking.get().overloaded();
-    return new Evaluation(
-        stacking, 0, tooMuch, overloaded, together, forbidden, split, notLiked);
+    return new Evaluation(stacking, 0, tooMuch, overloaded, together, forbidden, split, notLiked);
   }
 
   /** The setting of a shelf's counts, or null when it holds too much. */
   Packed packed(Spot spot, LevelStand level, int[] lotCounts, Packed near) {
     int[] kinds = byKind(lotCounts);
     return answers.ask(space(spot, level, tallest(lotCounts)), kinds, near);
+  }
+
+  /** Takes over the settings of another judge of the same column plan for every shelf of a sketch. */
+  void learn(Sketch sketch, SketchJudge other) {
+    Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
+    if (stacking.isEmpty()) {
+      return;
+    }
+    for (Spot spot : stand.spots()) {
+      for (int l = 0; l < sketch.levels(spot.column()); l++) {
+        LevelStand level = stacking.get().level(spot.column(), l);
+        int[] counts = sketch.counts(spot.column(), l, spot.place());
+        Packed known = other.packed(spot, level, counts, null);
+        if (known != null) {
+          answers.learn(space(spot, level, tallest(counts)), byKind(counts), known);
+        }
+      }
+    }
   }
 
   NumberedSpace space(Spot spot, LevelStand level, long tallest) {

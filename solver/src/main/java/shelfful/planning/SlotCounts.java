@@ -60,8 +60,7 @@ record SlotCounts(Map<LayerSlot, Map<Integer, Integer>> counts) {
     }
 
     @Override
-    public BiFunction<Map<LayerSlot, Map<Integer, Integer>>, PieceChoice, Runnable>
-        accumulator() {
+    public BiFunction<Map<LayerSlot, Map<Integer, Integer>>, PieceChoice, Runnable> accumulator() {
       return (running, piece) -> {
         LayerSlot slot = piece.getSlot();
         int lot = piece.lot().index();

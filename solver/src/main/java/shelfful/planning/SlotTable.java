@@ -67,8 +67,7 @@ final class SlotTable {
     return vacancies;
   }
 
-  private static List<Change> place(
-      List<PieceChoice> movable, List<Deque<LayerSlot>> vacancies) {
+  private static List<Change> place(List<PieceChoice> movable, List<Deque<LayerSlot>> vacancies) {
     List<Change> changes = new ArrayList<>();
     for (PieceChoice piece : movable) {
       LayerSlot to = vacancies.get(piece.lot().index()).poll();

@@ -15,8 +15,7 @@ import shelfful.kiln.ShelfPlace;
  * @param where the shelf lies
  * @param shelves kinds that may lie here and may be fired this hot, the preferred one first
  */
-record Spot(
-    int index, int column, int place, Column owner, ShelfPlace where, List<Shelf> shelves) {
+record Spot(int index, int column, int place, Column owner, ShelfPlace where, List<Shelf> shelves) {
   Spot {
     shelves = List.copyOf(shelves);
   }

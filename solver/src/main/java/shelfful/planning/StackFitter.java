@@ -16,9 +16,10 @@ import shelfful.planning.Stacking.LevelStand;
 import shelfful.planning.Stacking.PostGroup;
 
 /**
- * Finds posts and shelves for what the layers must carry: the lowest heights that hold the ware, from the stock
- * there is, with no shelf in a thermocouple or peephole line. Depth-first over post heights, lowest first, with a
- * bound on the number of tries; an answer is exact, a refusal after the bound is not a proof.
+ * Finds posts and shelves for what the layers must carry: the lowest heights that hold the ware,
+ * from the stock there is, with no shelf in a thermocouple or peephole line. Depth-first over post
+ * heights, lowest first, with a bound on the number of tries; an answer is exact, a refusal after
+ * the bound is not a proof.
  */
 final class StackFitter {
   private static final int MOST_TRIES = 4000;
@@ -46,8 +47,7 @@ final class StackFitter {
   /** Posts at least so high, lowest first. */
   private List<PostLength> atLeast(long height) {
     return longEnough.computeIfAbsent(
-        height,
-        least -> cupboard.lengths().stream().filter(l -> l.height() >= least).toList());
+        height, least -> cupboard.lengths().stream().filter(l -> l.height() >= least).toList());
   }
 
   /** One depth-first search; the path to the current node is kept in the fields. */
@@ -119,7 +119,10 @@ final class StackFitter {
       return false;
     }
 
-    /** Where an earlier column already fixed the tops that this one must agree with, or as good as never. */
+    /**
+     * Where an earlier column already fixed the tops that this one must agree with, or as good as
+     * never.
+     */
     private long topAlreadyFixed(int c, List<Integer> upper) {
       for (int up : upper) {
         for (int lower : stand.below(up)) {
@@ -131,7 +134,10 @@ final class StackFitter {
       return Long.MAX_VALUE;
     }
 
-    /** Stands posts on level {@code l} (−1: the floor), lowest first, and goes on with what they carry. */
+    /**
+     * Stands posts on level {@code l} (−1: the floor), lowest first, and goes on with what they
+     * carry.
+     */
     private boolean raise(int c, int l, long base, List<Point> at, long least, long exact) {
       for (PostLength length : atLeast(least)) {
         if (++tries > MOST_TRIES || base + length.height() > stand.ceiling()) {
@@ -160,8 +166,16 @@ final class StackFitter {
         return shelf(c, 0, top);
       }
       LevelStand low = built.get(c).get(l);
-      built.get(c).set(
-          l, new LevelStand(low.underside(), low.z(), top - low.z() - stand.headroom(), low.shelves(), low.postsOn()));
+      built
+          .get(c)
+          .set(
+              l,
+              new LevelStand(
+                  low.underside(),
+                  low.z(),
+                  top - low.z() - stand.headroom(),
+                  low.shelves(),
+                  low.postsOn()));
       if (l + 1 < needs.levels(c)) {
         return shelf(c, l + 1, top);
       }
@@ -173,7 +187,10 @@ final class StackFitter {
       return false;
     }
 
-    /** Takes equal posts out of the stock, as many of the simplest making as there are; empty if too few. */
+    /**
+     * Takes equal posts out of the stock, as many of the simplest making as there are; empty if too
+     * few.
+     */
     private List<int[]> take(PostLength length, int wanted) {
       List<int[]> taken = new ArrayList<>();
       for (int[] making : length.makings()) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a stack of shelves must carry: for each level of each column the tallest thing on it (over the shelf,
- * micrometres) and the grams on each of its shelves.
+ * What a stack of shelves must carry: for each level of each column the tallest thing on it (over
+ * the shelf, micrometres) and the grams on each of its shelves.
  */
 final class StackNeeds {
   private final List<List<Level>> columns = new ArrayList<>();

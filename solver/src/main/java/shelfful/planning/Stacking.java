@@ -22,12 +22,12 @@ record Stacking(List<List<LevelStand>> shelves, List<PostGroup> posts, int overl
    *
    * @param underside of its shelves, micrometres over the floor
    * @param z top of its shelves
-   * @param room from the top of its shelves to the shelf above, or to where pieces may reach under the lid
+   * @param room from the top of its shelves to the shelf above, or to where pieces may reach under
+   *     the lid
    * @param shelves by place
    * @param postsOn where posts stand on it, chamber frame; empty on top
    */
-  record LevelStand(
-      long underside, long z, long room, List<Shelf> shelves, List<Point> postsOn) {}
+  record LevelStand(long underside, long z, long room, List<Shelf> shelves, List<Point> postsOn) {}
 
   /**
    * Equal posts that carry one level, or the lowest levels of the columns standing on it.

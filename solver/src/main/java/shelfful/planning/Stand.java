@@ -13,8 +13,8 @@ import shelfful.load.LoadRequest;
 import shelfful.measure.Point;
 
 /**
- * A column plan made ready for planning: its columns by index, what stands on what, and every shelf place.
- * Heights in micrometres.
+ * A column plan made ready for planning: its columns by index, what stands on what, and every shelf
+ * place. Heights in micrometres.
  */
 final class Stand {
   private final LoadRequest request;
@@ -110,7 +110,9 @@ final class Stand {
     arrows.get(column).forEach(next -> collect(next, arrows, into));
   }
 
-  /** Where posts stand on the top level of a column when these of the columns above it are built. */
+  /**
+   * Where posts stand on the top level of a column when these of the columns above it are built.
+   */
   List<Point> postsOnTop(int column, List<Integer> built) {
     Set<Point> points = new LinkedHashSet<>();
     for (int upper : built) {
@@ -123,7 +125,10 @@ final class Stand {
     return List.copyOf(points);
   }
 
-  /** Whether a point lies over a post of this column: only there can a post of an upper column stand. */
+  /**
+   * Whether a point lies over a post of this column: only there can a post of an upper column
+   * stand.
+   */
   private boolean standsOver(int column, Point point) {
     return column(column).posts().contains(point);
   }

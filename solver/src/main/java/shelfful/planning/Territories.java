@@ -9,8 +9,8 @@ import shelfful.geometry.OvalBound;
 import shelfful.geometry.Region;
 
 /**
- * Straight borders between shelves that lie side by side. What stands on each stays half the widest gap off the
- * border, so the two never need to know of each other.
+ * Straight borders between shelves that lie side by side. What stands on each stays half the widest
+ * gap off the border, so the two never need to know of each other.
  */
 final class Territories {
   private static final int DIRECTIONS = 720;
@@ -18,8 +18,8 @@ final class Territories {
   private Territories() {}
 
   /**
-   * The border between two regions in one frame: the line midway in the gap, its normal towards the second. Of all
-   * directions the one with the widest gap, edges' own normals among them.
+   * The border between two regions in one frame: the line midway in the gap, its normal towards the
+   * second. Of all directions the one with the widest gap, edges' own normals among them.
    */
   static HalfPlane border(Region own, Region other) {
     HalfPlane best = null;
@@ -56,8 +56,8 @@ final class Territories {
   }
 
   /**
-   * An upper bound of how far a region reaches in a direction: the least reach of its bounds, and for straight
-   * walls of every corner they make with each other.
+   * An upper bound of how far a region reaches in a direction: the least reach of its bounds, and
+   * for straight walls of every corner they make with each other.
    */
   private static double reach(Region region, double nx, double ny) {
     double least = cornerReach(region, nx, ny);

@@ -42,7 +42,12 @@ final class WaitingReasons {
       boolean clash = judge.apart().inFiring(lot.index(), other.index());
       if (clash && placed[other.index()] > 0) {
         String sentence =
-            String.format(Locale.ROOT, "Its glaze %s may not be in one firing with %s, of which %d are in.", glazeName(lot), glazeName(other), placed[other.index()]);
+            String.format(
+                Locale.ROOT,
+                "Its glaze %s may not be in one firing with %s, of which %d are in.",
+                glazeName(lot),
+                glazeName(other),
+                placed[other.index()]);
         return Optional.of(
             new LeftOut(
                 piece.id(),
@@ -90,8 +95,16 @@ final class WaitingReasons {
     String height = text(lot.height());
     String where =
         layersTallEnough == 0
-            ? String.format(Locale.ROOT, "no layer is as high as it needs (%s; the highest has %s)", height, text(tallestRoom))
-            : String.format(Locale.ROOT, "none of the %d layers that are high enough (%s) takes one more", layersTallEnough, height);
+            ? String.format(
+                Locale.ROOT,
+                "no layer is as high as it needs (%s; the highest has %s)",
+                height,
+                text(tallestRoom))
+            : String.format(
+                Locale.ROOT,
+                "none of the %d layers that are high enough (%s) takes one more",
+                layersTallEnough,
+                height);
     String sentence =
         String.format(
             Locale.ROOT,

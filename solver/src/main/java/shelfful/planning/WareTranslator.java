@@ -14,14 +14,17 @@ import shelfful.ware.Lug;
 import shelfful.ware.Outline;
 import shelfful.ware.StandingWare;
 
-/** Ware as {@code packing} sees it: convex parts by height, millimetres, the piece's axis as origin. */
+/**
+ * Ware as {@code packing} sees it: convex parts by height, millimetres, the piece's axis as origin.
+ */
 final class WareTranslator {
   private WareTranslator() {}
 
   /**
    * The body of some ware.
    *
-   * @param atAnyHeight whether distances count at whatever heights: every part then goes all the way up
+   * @param atAnyHeight whether distances count at whatever heights: every part then goes all the
+   *     way up
    */
   static BodyKind body(String name, StandingWare ware, Length tolerance, boolean atAnyHeight) {
     List<Part> parts = new ArrayList<>();

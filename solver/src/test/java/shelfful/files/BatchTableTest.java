@@ -60,6 +60,30 @@ class BatchTableTest {
   }
 
   @Test
+  void obeysALineThatNamesTheSignBetweenCells() {
+    ReadResult<List<Batch>> result = read("sep=;\r\nform;quantity\r\ncup;5\r\ncup;0\r\n");
+
+    assertThat(result.found().orElseThrow()).hasSize(1);
+    assertThat(result.problems()).extracting(Problem::where).containsExactly("line 4, column 2");
+  }
+
+  @Test
+  void answersALineOfAMegabyte() {
+    ReadResult<List<Batch>> result = read("form,quantity\ncup,5\n" + "c".repeat(1 << 20) + ",5\n");
+
+    assertThat(result.found().orElseThrow()).hasSize(1);
+    assertThat(result.problems()).hasSize(1);
+    assertThat(result.problems().get(0).sentence()).hasSizeLessThan(200);
+  }
+
+  @Test
+  void refusesATableOfTooManyRows() {
+    assertThat(read("form,quantity\n" + "cup,1\n".repeat(100_000)).problems())
+        .extracting(Problem::wrong)
+        .containsExactly("The table has more than 20000 rows.");
+  }
+
+  @Test
   void refusesLettersOfAnOlderEncodingWithTheReason() {
     ReadResult<List<Batch>> result =
         read(String.join("\n", LINES).getBytes(Charset.forName("windows-1252")));

@@ -40,6 +40,7 @@ class MutatedFilesTest {
           "\0",
           "-",
           "1e999",
+          "e9999999999",
           "NaN",
           "null",
           "true",
