@@ -19,11 +19,13 @@ final class LevelBuilder {
   private final SketchJudge judge;
   private final Appeal appeal;
   private final LayerFiller filler;
+  private final MissingMates mates;
 
   LevelBuilder(SketchJudge judge, Appeal appeal) {
     this.judge = judge;
     this.appeal = appeal;
     this.filler = new LayerFiller(judge, appeal);
+    this.mates = new MissingMates(judge, filler);
   }
 
   /**
@@ -132,6 +134,11 @@ final class LevelBuilder {
         .sorted(Comparator.comparingDouble((Integer i) -> score[i]).reversed())
         .mapToInt(Integer::intValue)
         .toArray();
+  }
+
+  /** Brings in what sets lack, as far as there is room. */
+  void completeSets(Sketch sketch) {
+    mates.bringIn(sketch);
   }
 
   /** Adds free pieces to every shelf as it stands, the given levels' order being that of trying. */
