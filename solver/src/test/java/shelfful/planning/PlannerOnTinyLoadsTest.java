@@ -66,7 +66,10 @@ class PlannerOnTinyLoadsTest {
     assertThat(tooMuch.plan(STEPS).placed()).isEqualTo(2);
   }
 
-  /** Drums so wide that each has a shelf of its own, yet clear of the posts: the question is only which heights add up. */
+  /**
+   * Drums so wide that each has a shelf of its own, yet clear of the posts: the question is only
+   * which heights add up.
+   */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
   void theBestChoiceOfHeightsIsFound(long seed) {
