@@ -67,19 +67,40 @@ final class LevelBuilder {
   private List<Offer> offers(Sketch sketch, int column, int position, DoubleSupplier noise) {
     Pool pool = Pool.of(sketch, judge.ware());
     StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
-    int places = judge.stand().spotsOf(column).size();
     List<Offer> offers = new ArrayList<>();
     for (long height : classes(pool)) {
-      StackNeeds more =
-          needs.with(column, position, new StackNeeds.Level(height, new long[places]));
-      Optional<Stacking> stacking = judge.stack(more);
-      if (stacking.isPresent()) {
-        LevelStand level = stacking.get().level(column, position);
+      for (LevelStand level : stands(needs, column, position, height)) {
         double rate = rate(column, level, height, pool) * noise.getAsDouble();
         offers.add(new Offer(column, position, height, level, rate));
       }
     }
     return offers;
+  }
+
+  /** A level on the preferred shelves, and where those carry little also on the strongest. */
+  private List<LevelStand> stands(StackNeeds needs, int column, int position, long height) {
+    long[] nothing = new long[judge.stand().spotsOf(column).size()];
+    List<LevelStand> stands = new ArrayList<>();
+    stand(needs, column, position, new StackNeeds.Level(height, nothing)).ifPresent(stands::add);
+    boolean limited =
+        stands.stream()
+            .flatMap(level -> level.shelves().stream())
+            .anyMatch(shelf -> shelf.massLimit().isPresent());
+    if (limited) {
+      long[] much = nothing.clone();
+      Arrays.fill(much, Long.MAX_VALUE);
+      stand(needs, column, position, new StackNeeds.Level(height, much))
+          .filter(level -> !level.shelves().equals(stands.get(0).shelves()))
+          .ifPresent(stands::add);
+    }
+    return stands;
+  }
+
+  private Optional<LevelStand> stand(
+      StackNeeds needs, int column, int position, StackNeeds.Level more) {
+    return judge
+        .stack(needs.with(column, position, more))
+        .map(stacking -> stacking.level(column, position));
   }
 
   private long[] classes(Pool pool) {

@@ -8,6 +8,7 @@ import shelfful.fixture.Forms;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
 import shelfful.ware.Batch;
+import shelfful.ware.Form;
 import shelfful.ware.LidPlace;
 import shelfful.ware.Zone;
 
@@ -68,11 +69,23 @@ class PlannerFindsWhatIsThereTest {
     assertThat(load.layers()).hasSize(3);
   }
 
-  /** In 400 mm a lone layer lies in the middle, and a second one over it lies there too. */
+  /** The liked shelves carry a kilogram, the pots weigh more. */
+  @Test
+  void heavyWareGoesOnTheStrongerShelf() {
+    Form heavy = Forms.form("pot", Forms.beaker().profile(), 1.5);
+    Scene scene = new Scene().shelvesCarry(1).otherShelf("strong", 14, 3).form(heavy);
+    Load load = scene.batch("P", "pot", 4).plan(0);
+    assertThat(LoadAccount.wrong(load)).isEmpty();
+    assertThat(load.placed()).isEqualTo(4);
+  }
+
+  /** In 700 mm a lone layer lies in the middle, and so does a second one on the lowest posts. */
   @Test
   void nothingIsSaidToFitThatWasNotSeenToFit() {
     Load load =
         new Scene()
+            .chamber(500, 700)
+            .post("140", 140, 9)
             .cup("a", 90, 115)
             .glaze("shy", Set.of(), Set.of(Zone.MIDDLE))
             .batch("A", "a", "shy", 100)

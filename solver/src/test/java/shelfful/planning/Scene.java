@@ -57,6 +57,7 @@ final class Scene {
   private Optional<Mass> massLimit = Optional.empty();
   private int shelves = 5;
   private ShelfOutline outline = new ShelfOutline.FullRound(mm(450));
+  private final List<Shelf> otherShelves = new ArrayList<>();
   private final List<Post> posts = new ArrayList<>();
   private final List<KeepOut> keepOuts = new ArrayList<>();
   private final List<Form> forms = new ArrayList<>();
@@ -100,6 +101,13 @@ final class Scene {
 
   Scene shelvesCarry(double kilograms) {
     massLimit = Optional.of(Mass.ofKilograms(kilograms));
+    return this;
+  }
+
+  /** Another kind of shelf for the same place, liked less than the first; of no mass limit. */
+  Scene otherShelf(String id, double thickness, int count) {
+    otherShelves.add(
+        new Shelf(id, id, outline, mm(thickness), Optional.empty(), Optional.empty(), count));
     return this;
   }
 
@@ -238,7 +246,11 @@ final class Scene {
       double angle = Math.PI / 2 + 2 * Math.PI * i / 3;
       three.add(Point.ofMillimetres(reach * Math.cos(angle), reach * Math.sin(angle)));
     }
-    ShelfPlace place = new ShelfPlace(List.of("S"), Point.ORIGIN, Angle.ZERO);
+    List<Shelf> kinds = new ArrayList<>();
+    kinds.add(new Shelf("S", "Shelf", outline, mm(10), massLimit, shelfHottest, shelves));
+    kinds.addAll(otherShelves);
+    ShelfPlace place =
+        new ShelfPlace(kinds.stream().map(Shelf::id).toList(), Point.ORIGIN, Angle.ZERO);
     Kiln kiln =
         new Kiln(
             "K",
@@ -250,20 +262,12 @@ final class Scene {
             List.of(
                 new ColumnPlan(
                     "full", "full", List.of(new Column("F", List.of(place), three, List.of())))));
-    Shelf shelf = new Shelf("S", "Shelf", outline, mm(10), massLimit, shelfHottest, shelves);
     HouseRules rules =
         new HouseRules(
             clearances, true, 2, new Catcher(mm(4), mm(10), new Mass(100)), keptApart, 7);
     Studio studio =
         new Studio(
-            "Scene",
-            LengthUnit.MILLIMETRES,
-            forms,
-            glazes,
-            List.of(kiln),
-            List.of(shelf),
-            posts,
-            rules);
+            "Scene", LengthUnit.MILLIMETRES, forms, glazes, List.of(kiln), kinds, posts, rules);
     return new LoadRequest(studio, batches, firing, Optional.empty(), Optional.empty(), seed, 0);
   }
 
