@@ -26,6 +26,7 @@ public final class LoadPlanner {
   private final AtomicBoolean stopped = new AtomicBoolean();
   private final List<PlanDesk> desks = new CopyOnWriteArrayList<>();
   private ReadyWare ready;
+  private volatile boolean mayStop;
 
   public LoadPlanner(LoadRequest request) {
     this(request, EnvironmentMode.REPRODUCIBLE);
@@ -53,11 +54,14 @@ public final class LoadPlanner {
     lay();
     Lead lead = new Lead(watch);
     for (PlanDesk desk : desks) {
-      desk.greedy();
-      lead.offer(desk);
+      if (!mayStop || !stopped.get()) {
+        desk.greedy();
+        lead.offer(desk);
+        mayStop = true;
+      }
     }
     if (!budget.isSpent() && !stopped.get()) {
-      Course course = new Course(lead, stopped::get);
+      Course course = new Course(lead, this::isStopped);
       if (budget.isInSteps()) {
         course.inSteps(desks, budget);
       } else {
@@ -65,6 +69,11 @@ public final class LoadPlanner {
       }
     }
     return lead.desk().evenlySpaced();
+  }
+
+  /** The first load is always finished: it takes a fraction of a second, and there is nothing else to keep. */
+  private boolean isStopped() {
+    return mayStop && stopped.get();
   }
 
   private void lay() {
@@ -78,14 +87,14 @@ public final class LoadPlanner {
     Impossible impossible = new Impossible(request, stands);
     ready = new LotSorter(request).sort(impossible::refuses);
     for (Stand stand : stands) {
-      desks.add(new PlanDesk(stand, ready, mode, request.seed(), stopped::get));
+      desks.add(new PlanDesk(stand, ready, mode, request.seed(), this::isStopped));
     }
   }
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */
   private PlanDesk another(PlanDesk desk) {
     PlanDesk twin =
-        new PlanDesk(desk.stand(), ready, mode, request.seed() + TWIN_SEED, stopped::get);
+        new PlanDesk(desk.stand(), ready, mode, request.seed() + TWIN_SEED, this::isStopped);
     twin.adopt(desk);
     desks.add(twin);
     return twin;
