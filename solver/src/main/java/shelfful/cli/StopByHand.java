@@ -6,8 +6,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 
 /**
- * Ctrl-C: stops the planning, and holds the end of the program until the best plan is saved. When it comes before
- * planning has begun, the first load is still made and saved.
+ * Ctrl-C: stops the planning, and holds the end of the program until the best plan is saved. When
+ * it comes before planning has begun, the first load is still made and saved.
  */
 final class StopByHand {
   private static final long LAST_WORDS_SECONDS = 10;

@@ -53,11 +53,13 @@ public final class LoadPlanner {
   public Load plan(SearchBudget budget, PlanWatch watch) {
     lay();
     Lead lead = new Lead(watch);
+    desks.get(0).coarse();
+    lead.offer(desks.get(0));
+    mayStop = true;
     for (PlanDesk desk : desks) {
-      if (!mayStop || !stopped.get()) {
+      if (!stopped.get()) {
         desk.greedy();
         lead.offer(desk);
-        mayStop = true;
       }
     }
     if (!budget.isSpent() && !stopped.get()) {
@@ -71,7 +73,10 @@ public final class LoadPlanner {
     return lead.desk().evenlySpaced();
   }
 
-  /** The first load is always finished: it takes a fraction of a second, and there is nothing else to keep. */
+  /**
+   * The first load is always finished: it takes a fraction of a second, and there is nothing else
+   * to keep.
+   */
   private boolean isStopped() {
     return mayStop && stopped.get();
   }
