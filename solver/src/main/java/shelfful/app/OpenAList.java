@@ -61,8 +61,7 @@ public final class OpenAList {
       return new Opened.Refused<>(false, notes);
     }
     return new Opened.Ready<>(
-        new LoadRequest(
-            studio, batches, firing.get(), Optional.empty(), Optional.of(day), SEED, 0),
+        new LoadRequest(studio, batches, firing.get(), Optional.empty(), Optional.of(day), SEED, 0),
         notes);
   }
 

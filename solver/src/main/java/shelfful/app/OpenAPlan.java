@@ -11,7 +11,9 @@ import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
 import shelfful.load.Load;
 
-/** Opens a plan file: read, then inspected; a plan that breaks a rule is refused with every reason. */
+/**
+ * Opens a plan file: read, then inspected; a plan that breaks a rule is refused with every reason.
+ */
 public final class OpenAPlan {
   private OpenAPlan() {}
 

@@ -24,7 +24,8 @@ public sealed interface Opened<T> {
   /**
    * It cannot be used.
    *
-   * @param breaksRules it could be read, but breaks rules of a setting; if not, it could not be read
+   * @param breaksRules it could be read, but breaks rules of a setting; if not, it could not be
+   *     read
    * @param sentences why, each with how to mend it; never empty
    */
   record Refused<T>(boolean breaksRules, List<String> sentences) implements Opened<T> {

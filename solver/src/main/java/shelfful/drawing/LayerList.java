@@ -18,12 +18,7 @@ import shelfful.ware.Outline;
  * @param rows in the order the pieces are set
  */
 public record LayerList(
-    String layerId,
-    String shelf,
-    int order,
-    String clearHeight,
-    String explained,
-    List<Row> rows) {
+    String layerId, String shelf, int order, String clearHeight, String explained, List<Row> rows) {
   /** Takes its own copy. */
   public LayerList {
     rows = List.copyOf(rows);

@@ -8,10 +8,13 @@ import shelfful.geometry.Tolerance;
  */
 final class Minimiser {
   private static final int MEMORY = 8;
+
   /** Steps enough to settle any layout met so far. */
   static final int PATIENT_STEPS = 2000;
 
-  /** Steps enough where there is room to spare; a layout that has not settled by then seldom fits. */
+  /**
+   * Steps enough where there is room to spare; a layout that has not settled by then seldom fits.
+   */
   static final int HASTY_STEPS = 80;
 
   private static final int SETTLING_STEPS = 10;

@@ -10,15 +10,18 @@ import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 
 /**
- * How a budget is spent: first every column plan is tried, then the best goes on in a hurry, then with patience. In
- * time two desks with seeds of their own work side by side and meet after every round; in steps one works alone,
- * so that the outcome is repeatable.
+ * How a budget is spent: first every column plan is tried, then the best goes on in a hurry, then
+ * with patience. In time two desks with seeds of their own work side by side and meet after every
+ * round; in steps one works alone, so that the outcome is repeatable.
  */
 final class Course {
   /** How much of the budget goes into finding out which column plan is best. */
   private static final double TRIAL_SHARE = 0.3;
 
-  /** How much of the rest goes into the quick search; what is left retries what was refused in a hurry. */
+  /**
+   * How much of the rest goes into the quick search; what is left retries what was refused in a
+   * hurry.
+   */
   private static final double QUICK_SHARE = 0.6;
 
   private static final int ROUNDS = 4;

@@ -1,6 +1,9 @@
 package shelfful.planning;
 
-/** Which desk has the best load so far; tells the watch of every better one. May be used by several threads. */
+/**
+ * Which desk has the best load so far; tells the watch of every better one. May be used by several
+ * threads.
+ */
 final class Lead {
   private final PlanWatch watch;
   private PlanDesk desk;

@@ -18,8 +18,7 @@ final class PlanDesk {
   private final long seed;
   private Sketch best;
 
-  PlanDesk(
-      Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
+  PlanDesk(Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
     PairGaps gaps = new PairGaps(stand.request());
     double widestPost = new PostCupboard(stand.request().studio()).widest();
     ShelfSpaces spaces = new ShelfSpaces(stand, gaps.widest(ware.kinds()), widestPost);
@@ -41,7 +40,9 @@ final class PlanDesk {
     return judge.stand();
   }
 
-  /** Takes over another desk's best sketch of the same column plan, with the settings it rests on. */
+  /**
+   * Takes over another desk's best sketch of the same column plan, with the settings it rests on.
+   */
   void adopt(PlanDesk other) {
     judge.learn(other.best, other.judge);
     best = other.best.copy();

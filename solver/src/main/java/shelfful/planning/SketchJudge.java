@@ -117,7 +117,9 @@ final class SketchJudge {
     return answers.ask(space(spot, level, tallest(lotCounts)), kinds, near);
   }
 
-  /** Takes over the settings of another judge of the same column plan for every shelf of a sketch. */
+  /**
+   * Takes over the settings of another judge of the same column plan for every shelf of a sketch.
+   */
   void learn(Sketch sketch, SketchJudge other) {
     Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
     if (stacking.isEmpty()) {

@@ -210,8 +210,7 @@ public final class DeskViewModel {
   private String told(String key, String last) {
     return shown
         .get()
-        .map(
-            load -> words.of(key, load.lists().counts(), load.lists().layers().size(), last))
+        .map(load -> words.of(key, load.lists().counts(), load.lists().layers().size(), last))
         .orElse("");
   }
 

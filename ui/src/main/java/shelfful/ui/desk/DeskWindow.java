@@ -40,8 +40,7 @@ public final class DeskWindow extends BorderPane {
     kiln = new KilnView(words, model::chooseLayer);
     middle = new SheetPane(words, model, sheets);
     in =
-        new PieceTable(
-            words, row -> model.choosePiece(row.map(LayerList.Row::pieceId).orElse("")));
+        new PieceTable(words, row -> model.choosePiece(row.map(LayerList.Row::pieceId).orElse("")));
     waits = new WaitingList(words);
     desk = new SplitPane(left(words), middle, right());
     desk.setDividerPositions(0.25, 0.69);
@@ -49,12 +48,9 @@ public final class DeskWindow extends BorderPane {
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
-    setTop(
-        new VBox(
-            new DeskMenu(words, model, sheets, askForPlan), new HeaderPane(words, model)));
+    setTop(new VBox(new DeskMenu(words, model, sheets, askForPlan), new HeaderPane(words, model)));
     setCenter(
-        new StartPane(
-            words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
+        new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
     sheets.onPick(model::choosePieceAt);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();

@@ -81,7 +81,6 @@ final class SheetPane extends VBox {
   /** Points out the chosen piece. */
   void pointOut() {
     Optional<ShownLoad> load = model.shown().get();
-    sheets.pointOut(
-        load.flatMap(one -> one.ring(model.layerId().get(), model.pieceId().get())));
+    sheets.pointOut(load.flatMap(one -> one.ring(model.layerId().get(), model.pieceId().get())));
   }
 }

@@ -79,7 +79,6 @@ record ShownLoad(LoadDrawing drawing, KilnSide side, LoadLists lists) {
   }
 
   private static ShelfView.Ring ring(PlanView plan, LayerList.Row row) {
-    return new ShelfView.Ring(
-        plan.at(row.at()), plan.onPaper(row.across().millimetres()) / 2);
+    return new ShelfView.Ring(plan.at(row.at()), plan.onPaper(row.across().millimetres()) / 2);
   }
 }

@@ -15,9 +15,9 @@ import shelfful.ui.words.Words;
 
 /** What stands on the chosen layer, a row for each piece, numbered as on its sheet. */
 public final class PieceTable extends VBox {
-  private static final double NUMBER = 46;
+  private static final double NUMBER = 42;
   private static final double PIECE = 200;
-  private static final double PLACE = 116;
+  private static final double PLACE = 106;
   private static final double ROW = 40;
 
   private final Words words;
@@ -38,7 +38,11 @@ public final class PieceTable extends VBox {
     explained.getStyleClass().add("quiet");
     explained.setWrapText(true);
     explained.setMinHeight(USE_PREF_SIZE);
-    table.getColumns().add(column(words.of("in.number"), NUMBER, row -> Integer.toString(row.number()), row -> ""));
+    table
+        .getColumns()
+        .add(
+            column(
+                words.of("in.number"), NUMBER, row -> Integer.toString(row.number()), row -> ""));
     table
         .getColumns()
         .add(column(words.of("in.piece"), PIECE, LayerList.Row::form, LayerList.Row::glaze));
@@ -77,10 +81,7 @@ public final class PieceTable extends VBox {
       @Override
       protected void updateItem(LayerList.Row row, boolean empty) {
         super.updateItem(row, empty);
-        setAccessibleText(
-            empty
-                ? null
-                : told(row));
+        setAccessibleText(empty ? null : told(row));
       }
     };
   }

@@ -57,7 +57,7 @@ public record ShelfViewport(Paper paper, Size screen, double scale, double left,
   /** Another screen: what was fitted is fitted again, else the middle stays where it is. */
   public ShelfViewport through(Size other) {
     if (isFitted()) {
-      return new ShelfViewport(paper, other, fittingScale(paper, other), left, top).kept();
+      return fitted(paper, other);
     }
     double right = (screen.width() - other.width()) / 2 / scale;
     double down = (screen.height() - other.height()) / 2 / scale;
