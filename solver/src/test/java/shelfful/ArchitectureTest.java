@@ -189,6 +189,8 @@ class ArchitectureTest {
       methods()
           .that()
           .haveNameMatching("set[A-Z].*")
+          .and()
+          .haveRawReturnType(void.class)
           .should()
           .beDeclaredInClassesThat()
           .resideInAPackage("shelfful.planning..")

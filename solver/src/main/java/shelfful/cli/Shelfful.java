@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.logging.LogManager;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -44,8 +46,18 @@ public final class Shelfful implements Runnable {
         .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
         .setErr(talk)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(LocalDate.class, Shelfful::day)
         .setExecutionExceptionHandler((fault, command, parsed) -> tell(fault, talk))
         .execute(args);
+  }
+
+  private static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException unreadable) {
+      throw new CommandLine.TypeConversionException(
+          "'" + text + "' is not a day. Write it as 2026-06-01.");
+    }
   }
 
   private static int tell(Exception fault, PrintWriter talk) {

@@ -2,6 +2,7 @@ package shelfful.inspect;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
@@ -35,9 +36,12 @@ final class AccountCheck implements Check {
     } else if (placed > 0 && waiting > 0) {
       add(findings, id, "is in the load and waits as well. Take it out of one of the two.");
     } else if (placed > 1) {
-      add(findings, id, "stands in the load %d times. Leave it in once.".formatted(placed));
+      add(
+          findings,
+          id,
+          String.format(Locale.ROOT, "stands in the load %d times. Leave it in once.", placed));
     } else if (waiting > 1) {
-      add(findings, id, "waits %d times. Let it wait once.".formatted(waiting));
+      add(findings, id, String.format(Locale.ROOT, "waits %d times. Let it wait once.", waiting));
     }
   }
 

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import shelfful.ware.Glaze;
 
 /**
@@ -15,8 +16,10 @@ final class CatcherCheck implements Check {
         add(
             findings,
             piece,
-            "in %s needs a catcher under it and has none. Set it on one."
-                .formatted(piece.glaze().orElseThrow().name()));
+            String.format(
+                Locale.ROOT,
+                "in %s needs a catcher under it and has none. Set it on one.",
+                piece.glaze().orElseThrow().name()));
       } else if (!needs(piece) && stands) {
         add(findings, piece, "stands on a catcher that it does not need. Take it away.");
       }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 
 /** No shelf passes through another or through a post, and no post through another. */
 final class CollisionCheck implements Check {
@@ -30,8 +31,11 @@ final class CollisionCheck implements Check {
       findings.add(
           Rule.SHELVES_COLLIDE,
           one.id(),
-          "The shelves of layers %s and %s pass through each other. Set one higher or elsewhere."
-              .formatted(one.id(), other.id()));
+          String.format(
+              Locale.ROOT,
+              "The shelves of layers %s and %s pass through each other. Set one higher or elsewhere.",
+              one.id(),
+              other.id()));
     }
   }
 
@@ -41,8 +45,11 @@ final class CollisionCheck implements Check {
       findings.add(
           Rule.SHELVES_COLLIDE,
           shelf.id(),
-          "The shelf of layer %s passes through the post at %s. Set it higher or elsewhere."
-              .formatted(shelf.id(), PostPlaceCheck.name(setting, post)));
+          String.format(
+              Locale.ROOT,
+              "The shelf of layer %s passes through the post at %s. Set it higher or elsewhere.",
+              shelf.id(),
+              PostPlaceCheck.name(setting, post)));
     }
   }
 
@@ -51,8 +58,11 @@ final class CollisionCheck implements Check {
         && !Gap.isAtLeast(one.footprint(), other.footprint(), 0)) {
       findings.add(
           Rule.POSTS_COLLIDE,
-          "The posts at %s and at %s stand in each other. Move one or use thinner posts."
-              .formatted(PostPlaceCheck.name(setting, one), PostPlaceCheck.name(setting, other)));
+          String.format(
+              Locale.ROOT,
+              "The posts at %s and at %s stand in each other. Move one or use thinner posts.",
+              PostPlaceCheck.name(setting, one),
+              PostPlaceCheck.name(setting, other)));
     }
   }
 }

@@ -1,5 +1,6 @@
 package shelfful.inspect;
 
+import java.util.Locale;
 import java.util.Optional;
 import shelfful.kiln.Column;
 
@@ -14,8 +15,11 @@ final class ColumnCheck implements Check {
         findings.add(
             Rule.SHELF_TOO_LOW,
             shelf.id(),
-            "The height of layer %s's underside over the floor is %s. Use longer posts under it."
-                .formatted(shelf.id(), wording.butNeeds(shelf.underside(), offFloor)));
+            String.format(
+                Locale.ROOT,
+                "The height of layer %s's underside over the floor is %s. Use longer posts under it.",
+                shelf.id(),
+                wording.butNeeds(shelf.underside(), offFloor)));
       }
     }
     for (Column column : setting.columns()) {
@@ -33,14 +37,13 @@ final class ColumnCheck implements Check {
         findings.add(
             Rule.COLUMN_TOPS_DISAGREE,
             setting.shelvesOf(column).get(0).id(),
-            "Column %s stands on %s and %s: the top of the second is at %s, the first's. Make both equally high."
-                .formatted(
-                    column.id(),
-                    first.get().id(),
-                    id,
-                    setting
-                        .wording()
-                        .butIs(setting.topOf(below.get()), setting.topOf(first.get()))));
+            String.format(
+                Locale.ROOT,
+                "Column %s stands on %s and %s: the top of the second is at %s, the first's. Make both equally high.",
+                column.id(),
+                first.get().id(),
+                id,
+                setting.wording().butIs(setting.topOf(below.get()), setting.topOf(first.get()))));
       }
     }
   }

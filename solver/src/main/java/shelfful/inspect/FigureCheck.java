@@ -2,6 +2,7 @@ package shelfful.inspect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import shelfful.load.Layer;
 import shelfful.load.Load;
 import shelfful.load.Placement;
@@ -100,7 +101,8 @@ final class FigureCheck {
     if (lengths.stream().anyMatch(length -> length.micrometres() < 0)) {
       findings.add(
           Rule.FIGURE_BEYOND_REASON,
-          "A distance to keep is below 0 (%s). Make it 0 or more.".formatted(where));
+          String.format(
+              Locale.ROOT, "A distance to keep is below 0 (%s). Make it 0 or more.", where));
     }
   }
 
@@ -109,7 +111,11 @@ final class FigureCheck {
       if (length.micrometres() > LONGEST || length.micrometres() < -LONGEST) {
         findings.add(
             Rule.FIGURE_BEYOND_REASON,
-            "%s is beyond a hundred metres (%s). Correct the figure.".formatted(length, where));
+            String.format(
+                Locale.ROOT,
+                "%s is beyond a hundred metres (%s). Correct the figure.",
+                length,
+                where));
       }
     }
   }
@@ -119,8 +125,11 @@ final class FigureCheck {
       if (mass.grams() > HEAVIEST) {
         findings.add(
             Rule.FIGURE_BEYOND_REASON,
-            "%s is beyond a thousand tonnes (%s). Correct the figure."
-                .formatted(Wording.mass(mass), where));
+            String.format(
+                Locale.ROOT,
+                "%s is beyond a thousand tonnes (%s). Correct the figure.",
+                Wording.mass(mass),
+                where));
       }
     }
   }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 
 /** The whole foot stands on its shelf; the body stays over it where the house says so. */
 final class FootCheck implements Check {
@@ -23,12 +24,13 @@ final class FootCheck implements Check {
           Rule.FOOT_OVER_EDGE,
           piece.layerId(),
           List.of(piece.id()),
-          "The distance of the %s of %s from the shelf's edge is %s. Move it %s inwards."
-              .formatted(
-                  piece.placement().onCatcher() ? "catcher" : "foot",
-                  piece.id(),
-                  wording.butNeeds(depth.whole(), required),
-                  wording.missing(depth.whole(), required)));
+          String.format(
+              Locale.ROOT,
+              "The distance of the %s of %s from the shelf's edge is %s. Move it %s inwards.",
+              piece.placement().onCatcher() ? "catcher" : "foot",
+              piece.id(),
+              wording.butNeeds(depth.whole(), required),
+              wording.missing(depth.whole(), required)));
     }
   }
 
@@ -44,11 +46,12 @@ final class FootCheck implements Check {
           Rule.BODY_OVER_EDGE,
           piece.layerId(),
           List.of(piece.id()),
-          "The distance that %s keeps inside of its shelf's edge is %s. Move it %s inwards."
-              .formatted(
-                  piece.id(),
-                  wording.butNeeds(least.whole(), required),
-                  wording.missing(least.whole(), required)));
+          String.format(
+              Locale.ROOT,
+              "The distance that %s keeps inside of its shelf's edge is %s. Move it %s inwards.",
+              piece.id(),
+              wording.butNeeds(least.whole(), required),
+              wording.missing(least.whole(), required)));
     }
   }
 }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Ware and the shelves it does not stand on: every part that shares a height with a slab stays
@@ -47,24 +48,26 @@ final class HeadroomCheck implements Check {
           Rule.PIECE_HITS_SHELF,
           piece.layerId(),
           List.of(piece.id()),
-          "%s reaches from %s to %s and meets the shelf of layer %s between them. Move it away or set it lower."
-              .formatted(
-                  piece.id(),
-                  wording.length(piece.shelf().top()),
-                  wording.length(piece.top()),
-                  shelf.id()));
+          String.format(
+              Locale.ROOT,
+              "%s reaches from %s to %s and meets the shelf of layer %s between them. Move it away or set it lower.",
+              piece.id(),
+              wording.length(piece.shelf().top()),
+              wording.length(piece.top()),
+              shelf.id()));
     }
     if (least < required) {
       findings.add(
           Rule.PIECE_TALLER_THAN_HEADROOM_ALLOWS,
           piece.layerId(),
           List.of(piece.id()),
-          "The headroom of %s under the shelf of layer %s is %s. Use posts at least %s longer, or lower ware."
-              .formatted(
-                  piece.id(),
-                  shelf.id(),
-                  wording.butNeeds(least, required),
-                  wording.missing(least, required)));
+          String.format(
+              Locale.ROOT,
+              "The headroom of %s under the shelf of layer %s is %s. Use posts at least %s longer, or lower ware.",
+              piece.id(),
+              shelf.id(),
+              wording.butNeeds(least, required),
+              wording.missing(least, required)));
     }
   }
 

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Set;
 import shelfful.kiln.Shelf;
 import shelfful.measure.Cone;
@@ -13,9 +14,12 @@ final class HeatCheck implements Check {
     if (setting.kiln().hottest().filter(cone::isHotterThan).isPresent()) {
       findings.add(
           Rule.KILN_TOO_HOT,
-          "The firing goes to cone %s, but the kiln %s may go to cone %s at most. Fire it cooler."
-              .formatted(
-                  cone.number(), setting.kiln().name(), setting.kiln().hottest().get().number()));
+          String.format(
+              Locale.ROOT,
+              "The firing goes to cone %s, but the kiln %s may go to cone %s at most. Fire it cooler.",
+              cone.number(),
+              setting.kiln().name(),
+              setting.kiln().hottest().get().number()));
     }
     Set<Shelf> used = new LinkedHashSet<>();
     setting.shelves().forEach(laid -> used.add(laid.shelf()));
@@ -23,8 +27,12 @@ final class HeatCheck implements Check {
       if (shelf.hottest().filter(cone::isHotterThan).isPresent()) {
         findings.add(
             Rule.KILN_TOO_HOT,
-            "The firing goes to cone %s, but the shelf %s may go to cone %s at most. Use another shelf."
-                .formatted(cone.number(), shelf.name(), shelf.hottest().get().number()));
+            String.format(
+                Locale.ROOT,
+                "The firing goes to cone %s, but the shelf %s may go to cone %s at most. Use another shelf.",
+                cone.number(),
+                shelf.name(),
+                shelf.hottest().get().number()));
       }
     }
   }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import shelfful.kiln.KeepOut;
 import shelfful.measure.Point;
 
@@ -44,12 +45,13 @@ final class KeepOutCheck implements Check {
             Rule.PIECE_TOO_CLOSE_TO_KEEP_OUT,
             piece.layerId(),
             List.of(piece.id()),
-            "The distance of %s from the keep-out %s is %s. Move it %s away."
-                .formatted(
-                    piece.id(),
-                    keepOut.name(),
-                    wording.butNeeds(gap.whole(), required),
-                    wording.missing(gap.whole(), required)));
+            String.format(
+                Locale.ROOT,
+                "The distance of %s from the keep-out %s is %s. Move it %s away.",
+                piece.id(),
+                keepOut.name(),
+                wording.butNeeds(gap.whole(), required),
+                wording.missing(gap.whole(), required)));
       }
     }
   }
@@ -65,10 +67,13 @@ final class KeepOutCheck implements Check {
         findings.add(
             Rule.SHELF_MEETS_KEEP_OUT,
             shelf.id(),
-            "The shelf of layer %s, from %s to %s high, lies in the keep-out %s. Set it at another height."
-                .formatted(
-                    shelf.id(), setting.wording().length(shelf.underside()),
-                    setting.wording().length(shelf.top()), keepOut.name()));
+            String.format(
+                Locale.ROOT,
+                "The shelf of layer %s, from %s to %s high, lies in the keep-out %s. Set it at another height.",
+                shelf.id(),
+                setting.wording().length(shelf.underside()),
+                setting.wording().length(shelf.top()),
+                keepOut.name()));
       }
     }
   }
@@ -83,11 +88,12 @@ final class KeepOutCheck implements Check {
       if (post.heights().shares(heights) && !Gap.isAtLeast(post.footprint(), footprint, 0)) {
         findings.add(
             Rule.SHELF_MEETS_KEEP_OUT,
-            "The post at x %s, y %s stands in the keep-out %s. Stand it elsewhere."
-                .formatted(
-                    setting.wording().length(post.footprint().x()),
-                    setting.wording().length(post.footprint().y()),
-                    keepOut.name()));
+            String.format(
+                Locale.ROOT,
+                "The post at x %s, y %s stands in the keep-out %s. Stand it elsewhere.",
+                setting.wording().length(post.footprint().x()),
+                setting.wording().length(post.footprint().y()),
+                keepOut.name()));
       }
     }
   }

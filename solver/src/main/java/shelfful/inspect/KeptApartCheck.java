@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import shelfful.ware.KeptApart;
 
@@ -35,14 +36,15 @@ final class KeptApartCheck implements Check {
           rule,
           layerId,
           ids,
-          "%d pieces in %s and %d in %s are %s, where the two may not be together. Let one glaze wait%s."
-              .formatted(
-                  ones.size(),
-                  nameOf(ones),
-                  others.size(),
-                  nameOf(others),
-                  layerId.isEmpty() ? "in one firing" : "on layer " + layerId,
-                  layerId.isEmpty() ? "" : " or move it to another layer"));
+          String.format(
+              Locale.ROOT,
+              "%d pieces in %s and %d in %s are %s, where the two may not be together. Let one glaze wait%s.",
+              ones.size(),
+              nameOf(ones),
+              others.size(),
+              nameOf(others),
+              layerId.isEmpty() ? "in one firing" : "on layer " + layerId,
+              layerId.isEmpty() ? "" : " or move it to another layer"));
     }
   }
 
@@ -59,14 +61,15 @@ final class KeptApartCheck implements Check {
               Rule.KEPT_APART_TOO_CLOSE,
               one.layerId(),
               List.of(one.id(), other.id()),
-              "The distance between %s in %s and %s in %s is %s. Move them %s farther apart."
-                  .formatted(
-                      one.id(),
-                      one.glaze().orElseThrow().name(),
-                      other.id(),
-                      other.glaze().orElseThrow().name(),
-                      wording.butNeeds(gap.whole(), required),
-                      wording.missing(gap.whole(), required)));
+              String.format(
+                  Locale.ROOT,
+                  "The distance between %s in %s and %s in %s is %s. Move them %s farther apart.",
+                  one.id(),
+                  one.glaze().orElseThrow().name(),
+                  other.id(),
+                  other.glaze().orElseThrow().name(),
+                  wording.butNeeds(gap.whole(), required),
+                  wording.missing(gap.whole(), required)));
         }
       }
     }

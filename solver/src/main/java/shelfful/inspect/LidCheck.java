@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 
 /** The clearance under the lid, over ware and over shelves. */
 final class LidCheck implements Check {
@@ -16,9 +17,12 @@ final class LidCheck implements Check {
             Rule.PIECE_TOO_CLOSE_TO_LID,
             piece.layerId(),
             List.of(piece.id()),
-            "The distance from %s up to the lid is %s. Set its layer %s lower, or lower ware on it."
-                .formatted(
-                    piece.id(), wording.butNeeds(over, required), wording.missing(over, required)));
+            String.format(
+                Locale.ROOT,
+                "The distance from %s up to the lid is %s. Set its layer %s lower, or lower ware on it.",
+                piece.id(),
+                wording.butNeeds(over, required),
+                wording.missing(over, required)));
       }
     }
     for (LaidShelf shelf : setting.shelves()) {
@@ -27,8 +31,11 @@ final class LidCheck implements Check {
         findings.add(
             Rule.COLUMN_TALLER_THAN_CHAMBER,
             shelf.id(),
-            "The distance from the shelf of layer %s up to the lid is %s. Use shorter posts or one layer less."
-                .formatted(shelf.id(), wording.butNeeds(over, clearance)));
+            String.format(
+                Locale.ROOT,
+                "The distance from the shelf of layer %s up to the lid is %s. Use shorter posts or one layer less.",
+                shelf.id(),
+                wording.butNeeds(over, clearance)));
       }
     }
   }

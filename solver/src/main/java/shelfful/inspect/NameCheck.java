@@ -2,6 +2,7 @@ package shelfful.inspect;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import shelfful.load.Layer;
@@ -19,8 +20,11 @@ final class NameCheck implements Check {
     if (wanted.isPresent() && !wanted.get().equals(setting.load().columnPlanId())) {
       findings.add(
           Rule.IDS_KNOWN_AND_UNIQUE,
-          "The column plan %s was asked for, but the load uses %s. Plan again with the one asked for."
-              .formatted(wanted.get(), setting.load().columnPlanId()));
+          String.format(
+              Locale.ROOT,
+              "The column plan %s was asked for, but the load uses %s. Plan again with the one asked for.",
+              wanted.get(),
+              setting.load().columnPlanId()));
     }
     Set<String> layerIds = layerIds(setting, findings);
     for (StandingPost post : setting.load().posts()) {
@@ -29,8 +33,10 @@ final class NameCheck implements Check {
           findings.add(
               Rule.IDS_KNOWN_AND_UNIQUE,
               layerId,
-              "A post carries %s, but the load has no such layer. Correct the name."
-                  .formatted(layerId));
+              String.format(
+                  Locale.ROOT,
+                  "A post carries %s, but the load has no such layer. Correct the name.",
+                  layerId));
         }
       }
     }
@@ -40,7 +46,10 @@ final class NameCheck implements Check {
             Rule.IDS_KNOWN_AND_UNIQUE,
             "",
             List.of(leftOut.pieceId()),
-            "%s waits, but is not on the list. Correct the name.".formatted(leftOut.pieceId()));
+            String.format(
+                Locale.ROOT,
+                "%s waits, but is not on the list. Correct the name.",
+                leftOut.pieceId()));
       }
     }
   }
@@ -52,7 +61,8 @@ final class NameCheck implements Check {
         findings.add(
             Rule.IDS_KNOWN_AND_UNIQUE,
             layer.id(),
-            "Two layers have the id %s. Give each one of its own.".formatted(layer.id()));
+            String.format(
+                Locale.ROOT, "Two layers have the id %s. Give each one of its own.", layer.id()));
       }
     }
     return ids;

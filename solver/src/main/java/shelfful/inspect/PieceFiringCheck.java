@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import shelfful.load.Firing;
 import shelfful.measure.Cone;
@@ -27,8 +28,12 @@ final class PieceFiringCheck implements Check {
           findings,
           Rule.PIECE_AT_WRONG_STAGE,
           piece,
-          "is at the stage %s, but a %s firing takes %s ware. Let it wait."
-              .formatted(words(stage), words(firing.kind()), words(firing.kind().goesIn())));
+          String.format(
+              Locale.ROOT,
+              "is at the stage %s, but a %s firing takes %s ware. Let it wait.",
+              words(stage),
+              words(firing.kind()),
+              words(firing.kind().goesIn())));
     }
   }
 
@@ -40,10 +45,13 @@ final class PieceFiringCheck implements Check {
           findings,
           Rule.CONE_OUT_OF_TOLERANCE,
           piece,
-          "is for cone %s, %d cones from this firing's %s, but at most %d are allowed. Let it wait."
-              .formatted(
-                  wanted.get().number(), wanted.get().stepsFrom(firing.cone()),
-                  firing.cone().number(), firing.coneTolerance()));
+          String.format(
+              Locale.ROOT,
+              "is for cone %s, %d cones from this firing's %s, but at most %d are allowed. Let it wait.",
+              wanted.get().number(),
+              wanted.get().stepsFrom(firing.cone()),
+              firing.cone().number(),
+              firing.coneTolerance()));
     }
   }
 
@@ -53,17 +61,22 @@ final class PieceFiringCheck implements Check {
           findings,
           Rule.ATMOSPHERE_WRONG,
           piece,
-          "is in %s, which needs %s, but this firing is in %s. Let it wait."
-              .formatted(
-                  glaze.name(), words(glaze.atmosphere().get()), words(firing.atmosphere())));
+          String.format(
+              Locale.ROOT,
+              "is in %s, which needs %s, but this firing is in %s. Let it wait.",
+              glaze.name(),
+              words(glaze.atmosphere().get()),
+              words(firing.atmosphere())));
     }
     if (firing.kind() == FiringKind.BISQUE) {
       add(
           findings,
           Rule.GLAZED_PIECE_WITHOUT_GLAZE_FIRING,
           piece,
-          "is glazed with %s and would stick in a bisque firing. Let it wait."
-              .formatted(glaze.name()));
+          String.format(
+              Locale.ROOT,
+              "is glazed with %s and would stick in a bisque firing. Let it wait.",
+              glaze.name()));
     }
   }
 

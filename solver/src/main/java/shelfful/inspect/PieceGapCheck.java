@@ -3,6 +3,7 @@ package shelfful.inspect;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /** Two pieces keep their gap wherever they share a height, on one layer or not. */
 final class PieceGapCheck implements Check {
@@ -30,7 +31,10 @@ final class PieceGapCheck implements Check {
         if (found >= MOST_FINDINGS) {
           findings.add(
               Rule.PIECES_TOO_CLOSE,
-              "More than %d pairs stand too close; the rest is not listed.".formatted(found));
+              String.format(
+                  Locale.ROOT,
+                  "More than %d pairs stand too close; the rest is not listed.",
+                  found));
           return;
         }
       }
@@ -69,12 +73,13 @@ final class PieceGapCheck implements Check {
         Rule.PIECES_TOO_CLOSE,
         one.layerId(),
         List.of(one.id(), other.id()),
-        "The gap between %s and %s is %s. Move them %s farther apart, or one to another layer."
-            .formatted(
-                one.id(),
-                other.id(),
-                wording.butNeeds(gap.whole(), required),
-                wording.missing(gap.whole(), required)));
+        String.format(
+            Locale.ROOT,
+            "The gap between %s and %s is %s. Move them %s farther apart, or one to another layer.",
+            one.id(),
+            other.id(),
+            wording.butNeeds(gap.whole(), required),
+            wording.missing(gap.whole(), required)));
     return false;
   }
 }

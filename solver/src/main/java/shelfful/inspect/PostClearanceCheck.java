@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Ware keeps clear of every post that it shares a height with, of whichever column. */
 final class PostClearanceCheck implements Check {
@@ -28,13 +29,14 @@ final class PostClearanceCheck implements Check {
           Rule.PIECE_TOO_CLOSE_TO_POST,
           piece.layerId(),
           List.of(piece.id()),
-          "The distance of %s from the post at x %s, y %s is %s. Move it %s away."
-              .formatted(
-                  piece.id(),
-                  wording.length(post.footprint().x()),
-                  wording.length(post.footprint().y()),
-                  wording.butNeeds(gap.whole(), required),
-                  wording.missing(gap.whole(), required)));
+          String.format(
+              Locale.ROOT,
+              "The distance of %s from the post at x %s, y %s is %s. Move it %s away.",
+              piece.id(),
+              wording.length(post.footprint().x()),
+              wording.length(post.footprint().y()),
+              wording.butNeeds(gap.whole(), required),
+              wording.missing(gap.whole(), required)));
     }
   }
 }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import shelfful.load.StandingPost;
 
 /** A standing post is made of as many pieces as the house allows, all of one section. */
@@ -14,12 +15,13 @@ final class PostKindCheck implements Check {
         findings.add(
             Rule.POST_WRONG,
             layerOf(post),
-            "The post at x %s, y %s is made of %d pieces, but 1 to %d are allowed. Use other posts."
-                .formatted(
-                    setting.wording().length(post.at().x().micrometres()),
-                    setting.wording().length(post.at().y().micrometres()),
-                    pieces,
-                    most));
+            String.format(
+                Locale.ROOT,
+                "The post at x %s, y %s is made of %d pieces, but 1 to %d are allowed. Use other posts.",
+                setting.wording().length(post.at().x().micrometres()),
+                setting.wording().length(post.at().y().micrometres()),
+                pieces,
+                most));
       }
     }
     for (StoodPost post : setting.posts()) {
@@ -29,11 +31,12 @@ final class PostKindCheck implements Check {
         findings.add(
             Rule.POST_WRONG,
             layerOf(post.standing()),
-            "The post at %s is made of pieces %s and %s across. Stack posts of one section."
-                .formatted(
-                    PostPlaceCheck.name(setting, post),
-                    setting.wording().length(sections.get(0)),
-                    setting.wording().length(sections.get(1))));
+            String.format(
+                Locale.ROOT,
+                "The post at %s is made of pieces %s and %s across. Stack posts of one section.",
+                PostPlaceCheck.name(setting, post),
+                setting.wording().length(sections.get(0)),
+                setting.wording().length(sections.get(1))));
       }
     }
   }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import shelfful.kiln.Column;
 
 /**
@@ -38,21 +39,23 @@ final class PostLengthCheck implements Check {
       findings.add(
           Rule.POST_LENGTH_WRONG,
           shelf.id(),
-          "The post at %s under layer %s starts at %s, the height of what it stands on. Correct its base."
-              .formatted(
-                  PostPlaceCheck.name(setting, post),
-                  shelf.id(),
-                  wording.butIs(post.base(), base)));
+          String.format(
+              Locale.ROOT,
+              "The post at %s under layer %s starts at %s, the height of what it stands on. Correct its base.",
+              PostPlaceCheck.name(setting, post),
+              shelf.id(),
+              wording.butIs(post.base(), base)));
     }
     if (post.top() != shelf.underside()) {
       findings.add(
           Rule.POST_LENGTH_WRONG,
           shelf.id(),
-          "The post at %s ends at %s, the underside of layer %s. Use posts of the right length."
-              .formatted(
-                  PostPlaceCheck.name(setting, post),
-                  wording.butIs(post.top(), shelf.underside()),
-                  shelf.id()));
+          String.format(
+              Locale.ROOT,
+              "The post at %s ends at %s, the underside of layer %s. Use posts of the right length.",
+              PostPlaceCheck.name(setting, post),
+              wording.butIs(post.top(), shelf.underside()),
+              shelf.id()));
     }
   }
 }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shelfful.kiln.Column;
@@ -25,10 +26,11 @@ final class PostPlaceCheck implements Check {
   }
 
   static String name(Setting setting, StoodPost post) {
-    return "x %s, y %s"
-        .formatted(
-            setting.wording().length(post.footprint().x()),
-            setting.wording().length(post.footprint().y()));
+    return String.format(
+        Locale.ROOT,
+        "x %s, y %s",
+        setting.wording().length(post.footprint().x()),
+        setting.wording().length(post.footprint().y()));
   }
 
   private static void carried(Setting setting, StoodPost post, Findings findings) {
@@ -41,8 +43,11 @@ final class PostPlaceCheck implements Check {
     if (levels != 1) {
       findings.add(
           Rule.POST_NOT_IN_PLACE,
-          "The post at %s carries shelves of %d levels. Let it carry one level, or take it out."
-              .formatted(name(setting, post), levels));
+          String.format(
+              Locale.ROOT,
+              "The post at %s carries shelves of %d levels. Let it carry one level, or take it out.",
+              name(setting, post),
+              levels));
     }
     for (LaidShelf shelf : setting.shelves()) {
       boolean under =
@@ -52,8 +57,11 @@ final class PostPlaceCheck implements Check {
         findings.add(
             Rule.POST_NOT_IN_PLACE,
             shelf.id(),
-            "The shelf of layer %s lies on the post at %s, which is not said to carry it. Say so."
-                .formatted(shelf.id(), name(setting, post)));
+            String.format(
+                Locale.ROOT,
+                "The shelf of layer %s lies on the post at %s, which is not said to carry it. Say so.",
+                shelf.id(),
+                name(setting, post)));
       }
     }
   }
@@ -70,12 +78,13 @@ final class PostPlaceCheck implements Check {
         findings.add(
             Rule.POST_NOT_IN_PLACE,
             first.id(),
-            "Under %s there are %d posts at x %s, y %s. Stand one there."
-                .formatted(
-                    idsOf(level.stream()),
-                    there,
-                    setting.wording().length(position.x().micrometres()),
-                    setting.wording().length(position.y().micrometres())));
+            String.format(
+                Locale.ROOT,
+                "Under %s there are %d posts at x %s, y %s. Stand one there.",
+                idsOf(level.stream()),
+                there,
+                setting.wording().length(position.x().micrometres()),
+                setting.wording().length(position.y().micrometres())));
       }
     }
     for (StoodPost post : posts) {
@@ -83,8 +92,12 @@ final class PostPlaceCheck implements Check {
         findings.add(
             Rule.POST_NOT_IN_PLACE,
             first.id(),
-            "The post at %s under %s is at no position of column %s. Stand it at one of them."
-                .formatted(name(setting, post), idsOf(level.stream()), column.id()));
+            String.format(
+                Locale.ROOT,
+                "The post at %s under %s is at no position of column %s. Stand it at one of them.",
+                name(setting, post),
+                idsOf(level.stream()),
+                column.id()));
       }
     }
   }

@@ -1,5 +1,7 @@
 package shelfful.inspect;
 
+import java.util.Locale;
+
 /** A post stands on the floor, or on a shelf straight over another post. */
 final class PostStackCheck implements Check {
   @Override
@@ -9,9 +11,11 @@ final class PostStackCheck implements Check {
         findings.add(
             Rule.POST_NOT_ON_POST,
             carriedBy(post),
-            "The post at %s, standing %s high, is not straight over another post. Stand posts over posts."
-                .formatted(
-                    PostPlaceCheck.name(setting, post), setting.wording().length(post.base())));
+            String.format(
+                Locale.ROOT,
+                "The post at %s, standing %s high, is not straight over another post. Stand posts over posts.",
+                PostPlaceCheck.name(setting, post),
+                setting.wording().length(post.base())));
       }
     }
   }

@@ -3,6 +3,7 @@ package shelfful.inspect;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import shelfful.inspect.StandingPiece.MadePiece;
@@ -87,12 +88,17 @@ final class SettingReader {
     if (column.isEmpty()) {
       unknown(
           layer.id(),
-          "Layer %s is in an unknown column %s".formatted(layer.id(), layer.columnId()));
+          String.format(
+              Locale.ROOT, "Layer %s is in an unknown column %s", layer.id(), layer.columnId()));
     }
     if (shelf.isEmpty()) {
       unknown(
           layer.id(),
-          "Layer %s is an unknown kind of shelf, %s".formatted(layer.id(), layer.shelfId()));
+          String.format(
+              Locale.ROOT,
+              "Layer %s is an unknown kind of shelf, %s",
+              layer.id(),
+              layer.shelfId()));
     }
     if (column.isEmpty() || shelf.isEmpty()) {
       return Optional.empty();
@@ -101,9 +107,13 @@ final class SettingReader {
       findings.add(
           Rule.SHELF_NOT_IN_PLACE,
           layer.id(),
-          "Layer %s lies in place %d of column %s, which has %d. Lay it in a place of the column."
-              .formatted(
-                  layer.id(), layer.place() + 1, layer.columnId(), column.get().places().size()));
+          String.format(
+              Locale.ROOT,
+              "Layer %s lies in place %d of column %s, which has %d. Lay it in a place of the column.",
+              layer.id(),
+              layer.place() + 1,
+              layer.columnId(),
+              column.get().places().size()));
       return Optional.empty();
     }
     return Optional.of(LaidShelf.of(layer, column.get(), shelf.get()));
@@ -116,8 +126,11 @@ final class SettingReader {
           Rule.IDS_KNOWN_AND_UNIQUE,
           layer.id(),
           List.of(placement.pieceId()),
-          "Layer %s holds %s, which is not on the list. Take it off."
-              .formatted(layer.id(), placement.pieceId()));
+          String.format(
+              Locale.ROOT,
+              "Layer %s holds %s, which is not on the list. Take it off.",
+              layer.id(),
+              placement.pieceId()));
     }
     return Optional.ofNullable(made);
   }
@@ -135,8 +148,11 @@ final class SettingReader {
           Rule.FIGURE_BEYOND_REASON,
           shelf.id(),
           List.of(made.piece().id()),
-          "The sizes of form %s cannot be taken at this stage: %s. Correct the form."
-              .formatted(made.form().id(), tooSmallToShrink.getMessage()));
+          String.format(
+              Locale.ROOT,
+              "The sizes of form %s cannot be taken at this stage: %s. Correct the form.",
+              made.form().id(),
+              tooSmallToShrink.getMessage()));
       return Optional.empty();
     }
   }

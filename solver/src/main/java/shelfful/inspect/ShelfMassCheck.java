@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import shelfful.measure.Mass;
 
 /** What stands on a shelf is no heavier than its limit. */
@@ -15,12 +16,13 @@ final class ShelfMassCheck implements Check {
             Rule.SHELF_OVERLOADED,
             laid.id(),
             pieces.stream().map(StandingPiece::id).toList(),
-            "Layer %s carries %s, but its shelf may carry %s. Take off at least %s."
-                .formatted(
-                    laid.id(),
-                    Wording.mass(mass),
-                    Wording.mass(laid.shelf().massLimit().get()),
-                    Wording.mass(new Mass(mass.grams() - laid.shelf().massLimit().get().grams()))));
+            String.format(
+                Locale.ROOT,
+                "Layer %s carries %s, but its shelf may carry %s. Take off at least %s.",
+                laid.id(),
+                Wording.mass(mass),
+                Wording.mass(laid.shelf().massLimit().get()),
+                Wording.mass(new Mass(mass.grams() - laid.shelf().massLimit().get().grams()))));
       }
     }
   }

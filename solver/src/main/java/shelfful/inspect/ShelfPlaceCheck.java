@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
 import shelfful.kiln.Column;
 import shelfful.kiln.ShelfPlace;
@@ -21,8 +22,12 @@ final class ShelfPlaceCheck implements Check {
           add(
               findings,
               setting.level(column, level).get(0),
-              "Column %s has level %d, but no level %d. Number its levels from 1 without a break."
-                  .formatted(column.id(), level, expected));
+              String.format(
+                  Locale.ROOT,
+                  "Column %s has level %d, but no level %d. Number its levels from 1 without a break.",
+                  column.id(),
+                  level,
+                  expected));
         }
         expected = level + 1;
         level(setting, column, setting.level(column, level), findings);
@@ -40,8 +45,13 @@ final class ShelfPlaceCheck implements Check {
         add(
             findings,
             first,
-            "Place %d of column %s has %d shelves at level %d. Lay one there."
-                .formatted(place + 1, column.id(), there, first.layer().level()));
+            String.format(
+                Locale.ROOT,
+                "Place %d of column %s has %d shelves at level %d. Lay one there.",
+                place + 1,
+                column.id(),
+                there,
+                first.layer().level()));
       }
     }
     for (LaidShelf shelf : level) {
@@ -50,8 +60,12 @@ final class ShelfPlaceCheck implements Check {
         add(
             findings,
             shelf,
-            "The shelf %s of layer %s does not belong in its place, which takes %s. Use one of those."
-                .formatted(shelf.shelf().id(), shelf.id(), Wording.names(place.shelfIds())));
+            String.format(
+                Locale.ROOT,
+                "The shelf %s of layer %s does not belong in its place, which takes %s. Use one of those.",
+                shelf.shelf().id(),
+                shelf.id(),
+                Wording.names(place.shelfIds())));
       }
     }
     heights(setting, column, level, findings);
@@ -65,11 +79,12 @@ final class ShelfPlaceCheck implements Check {
       add(
           findings,
           level.get(0),
-          "A shelf of level %d of column %s lies at %s, another's height. Set them equally high."
-              .formatted(
-                  level.get(0).layer().level(),
-                  column.id(),
-                  setting.wording().butIs(highest, lowest)));
+          String.format(
+              Locale.ROOT,
+              "A shelf of level %d of column %s lies at %s, another's height. Set them equally high.",
+              level.get(0).layer().level(),
+              column.id(),
+              setting.wording().butIs(highest, lowest)));
     }
   }
 

@@ -1,5 +1,6 @@
 package shelfful.inspect;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import shelfful.kiln.Post;
@@ -20,8 +21,12 @@ final class StockCheck implements Check {
       if (used > shelf.count()) {
         findings.add(
             Rule.SHELVES_OUT_OF_STOCK,
-            "%d of the shelf %s are used, but there are %d. Use others."
-                .formatted(used, shelf.name(), shelf.count()));
+            String.format(
+                Locale.ROOT,
+                "%d of the shelf %s are used, but there are %d. Use others.",
+                used,
+                shelf.name(),
+                shelf.count()));
       }
     }
     Map<String, Integer> posts = new TreeMap<>();
@@ -33,12 +38,13 @@ final class StockCheck implements Check {
       if (used > post.count()) {
         findings.add(
             Rule.POSTS_OUT_OF_STOCK,
-            "%d of the post %s, %s long, are used, but there are %d. Use others."
-                .formatted(
-                    used,
-                    post.id(),
-                    setting.wording().length(post.length().micrometres()),
-                    post.count()));
+            String.format(
+                Locale.ROOT,
+                "%d of the post %s, %s long, are used, but there are %d. Use others.",
+                used,
+                post.id(),
+                setting.wording().length(post.length().micrometres()),
+                post.count()));
       }
     }
   }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import shelfful.kiln.Column;
 
 /**
@@ -19,14 +20,19 @@ final class SupportCheck implements Check {
         findings.add(
             Rule.SHELF_UNSUPPORTED,
             shelf.id(),
-            "The shelf of layer %s lies on %d posts. It needs at least three under it."
-                .formatted(shelf.id(), points.size()));
+            String.format(
+                Locale.ROOT,
+                "The shelf of layer %s lies on %d posts. It needs at least three under it.",
+                shelf.id(),
+                points.size()));
       } else if (!isWithin(shelf.centroid(), points)) {
         findings.add(
             Rule.SHELF_UNSUPPORTED,
             shelf.id(),
-            "The middle of the shelf of layer %s is not within its posts, it would tip. Spread the posts."
-                .formatted(shelf.id()));
+            String.format(
+                Locale.ROOT,
+                "The middle of the shelf of layer %s is not within its posts, it would tip. Spread the posts.",
+                shelf.id()));
       }
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -47,8 +48,12 @@ final class TogetherCheck implements Check {
           rule,
           "",
           ids,
-          "%s and %s %s, but the second wait. Place all of them or let all wait."
-              .formatted(Wording.names(in), Wording.names(waiting), how));
+          String.format(
+              Locale.ROOT,
+              "%s and %s %s, but the second wait. Place all of them or let all wait.",
+              Wording.names(in),
+              Wording.names(waiting),
+              how));
     }
   }
 }

@@ -1,6 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Ware keeps clear of the wall at every height; shelves and posts lie within it. */
 final class WallCheck implements Check {
@@ -17,17 +18,22 @@ final class WallCheck implements Check {
         findings.add(
             Rule.SHELF_TOO_CLOSE_TO_WALL,
             shelf.id(),
-            "The shelf of layer %s reaches %s past the chamber's wall. Use a smaller shelf or move its place."
-                .formatted(shelf.id(), wording.length(past)));
+            String.format(
+                Locale.ROOT,
+                "The shelf of layer %s reaches %s past the chamber's wall. Use a smaller shelf or move its place.",
+                shelf.id(),
+                wording.length(past)));
       }
     }
     for (StoodPost post : setting.posts()) {
       if (!chamber.holds(post.footprint(), 0)) {
         findings.add(
             Rule.SHELF_TOO_CLOSE_TO_WALL,
-            "The post at x %s, y %s reaches past the chamber's wall. Stand it farther in."
-                .formatted(
-                    wording.length(post.footprint().x()), wording.length(post.footprint().y())));
+            String.format(
+                Locale.ROOT,
+                "The post at x %s, y %s reaches past the chamber's wall. Stand it farther in.",
+                wording.length(post.footprint().x()),
+                wording.length(post.footprint().y())));
       }
     }
   }
@@ -44,11 +50,12 @@ final class WallCheck implements Check {
           Rule.PIECE_TOO_CLOSE_TO_WALL,
           piece.layerId(),
           List.of(piece.id()),
-          "The distance of %s from the wall is %s. Move it %s inwards."
-              .formatted(
-                  piece.id(),
-                  wording.butNeeds(least.whole(), required),
-                  wording.missing(least.whole(), required)));
+          String.format(
+              Locale.ROOT,
+              "The distance of %s from the wall is %s. Move it %s inwards.",
+              piece.id(),
+              wording.butNeeds(least.whole(), required),
+              wording.missing(least.whole(), required)));
     }
   }
 }

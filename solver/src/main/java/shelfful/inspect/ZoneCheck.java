@@ -35,15 +35,25 @@ final class ZoneCheck implements Check {
           Rule.ZONE_FORBIDDEN,
           space.shelf().id(),
           ids,
-          "%s may not be fired at the %s, where layer %s is: %s. Move them to another layer."
-              .formatted(glaze.name(), words(zone), space.shelf().id(), Wording.names(ids)));
+          String.format(
+              Locale.ROOT,
+              "%s may not be fired at the %s, where layer %s is: %s. Move them to another layer.",
+              glaze.name(),
+              words(zone),
+              space.shelf().id(),
+              Wording.names(ids)));
     } else if (!glaze.likes().isEmpty() && !glaze.likes().contains(zone)) {
       findings.add(
           Rule.ZONE_NOT_LIKED,
           space.shelf().id(),
           ids,
-          "%s does not come out best at the %s, where layer %s is: %s."
-              .formatted(glaze.name(), words(zone), space.shelf().id(), Wording.names(ids)));
+          String.format(
+              Locale.ROOT,
+              "%s does not come out best at the %s, where layer %s is: %s.",
+              glaze.name(),
+              words(zone),
+              space.shelf().id(),
+              Wording.names(ids)));
     }
   }
 
@@ -53,9 +63,11 @@ final class ZoneCheck implements Check {
       findings.add(
           Rule.LAYER_LOWER_THAN_WISHED,
           space.shelf().id(),
-          "The clear height of layer %s is %s for even heat."
-              .formatted(
-                  space.shelf().id(), setting.wording().butNeeds(space.clearHeight(), wished)));
+          String.format(
+              Locale.ROOT,
+              "The clear height of layer %s is %s for even heat.",
+              space.shelf().id(),
+              setting.wording().butNeeds(space.clearHeight(), wished)));
     }
   }
 

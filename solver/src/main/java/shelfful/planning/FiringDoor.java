@@ -22,7 +22,10 @@ final class FiringDoor {
 
   /** Why a piece may not go in, or empty. */
   Optional<LeftOut> refuses(Piece piece) {
-    return wrongStage(piece).or(() -> otherCone(piece)).or(() -> otherAtmosphere(piece));
+    return wrongStage(piece)
+        .or(() -> glazedInBisque(piece))
+        .or(() -> otherCone(piece))
+        .or(() -> otherAtmosphere(piece));
   }
 
   /** The glaze that matters in this firing: none does in a bisque firing. */
@@ -46,6 +49,19 @@ final class FiringDoor {
             words(kind),
             words(kind.goesIn()));
     return out(piece, Reason.NOT_READY, sentence, "Put it on the list again when it is ready.");
+  }
+
+  /** Bone-dry ware can carry a glaze already; it would stick, and its fumes would mark others. */
+  private Optional<LeftOut> glazedInBisque(Piece piece) {
+    Optional<Glaze> on = piece.batch().glazeId().flatMap(request.studio()::glaze);
+    if (request.firing().kind() != FiringKind.BISQUE || on.isEmpty()) {
+      return Optional.empty();
+    }
+    return out(
+        piece,
+        Reason.NOT_READY,
+        "It is glazed with " + on.get().name() + "; nothing glazed goes into a bisque firing.",
+        "If the glaze is not on it yet, take it off the list's line.");
   }
 
   private Optional<LeftOut> otherCone(Piece piece) {

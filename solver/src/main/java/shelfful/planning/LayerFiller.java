@@ -3,6 +3,7 @@ package shelfful.planning;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import shelfful.measure.Mass;
 import shelfful.packing.Packed;
 import shelfful.planning.Stacking.LevelStand;
@@ -31,7 +32,7 @@ final class LayerFiller {
   }
 
   /**
-   * Adds to a shelf.
+   * Adds to a shelf as it lies.
    *
    * @param level where the shelf lies and how much room is over it
    * @param counts by lot on it; changed
@@ -41,7 +42,19 @@ final class LayerFiller {
    * @return how many pieces were added
    */
   int fill(Spot spot, LevelStand level, int[] counts, Pool pool, int[] order) {
-    Filling filling = new Filling(spot, level, counts, pool);
+    return fill(new Shelving(spot, level, Set.of(judge.zone(level))), counts, pool, order);
+  }
+
+  /**
+   * A shelf to fill.
+   *
+   * @param zones it may come to lie in: a top layer's changes when another is built over it
+   */
+  record Shelving(Spot spot, LevelStand level, Set<Zone> zones) {}
+
+  /** Adds to a shelf what may stand in any of the zones it may come to lie in. */
+  int fill(Shelving shelving, int[] counts, Pool pool, int[] order) {
+    Filling filling = new Filling(shelving, counts, pool);
     int added = 0;
     double tooLarge = Double.POSITIVE_INFINITY;
     for (int kind : order) {
@@ -82,18 +95,18 @@ final class LayerFiller {
     private final LevelStand level;
     private final int[] counts;
     private final Pool pool;
-    private final Zone zone;
+    private final Set<Zone> zones;
     private final double area;
     private Packed setting;
     private boolean asked = true;
     private boolean wasFull;
 
-    Filling(Spot spot, LevelStand level, int[] counts, Pool pool) {
-      this.spot = spot;
-      this.level = level;
+    Filling(Shelving shelving, int[] counts, Pool pool) {
+      this.spot = shelving.spot();
+      this.level = shelving.level();
       this.counts = counts;
       this.pool = pool;
-      this.zone = judge.zone(level);
+      this.zones = shelving.zones();
       this.area = judge.space(spot, level, 0).area();
     }
 
@@ -119,7 +132,7 @@ final class LayerFiller {
     private int most(Lot lot) {
       boolean never =
           lot.height() > level.room()
-              || lot.forbidden().contains(zone)
+              || lot.forbidden().containsAll(zones)
               || judge.apart().clashesInFiring(lot.index(), pool.placed())
               || judge.apart().clashesOnLayer(lot.index(), counts);
       return never ? 0 : pool.free()[lot.index()];

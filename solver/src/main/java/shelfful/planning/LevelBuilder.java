@@ -3,12 +3,17 @@ package shelfful.planning;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
+import shelfful.measure.Point;
 import shelfful.planning.LayerFiller.Pool;
+import shelfful.planning.LayerFiller.Shelving;
 import shelfful.planning.Stacking.LevelStand;
+import shelfful.ware.Zone;
 
 /**
  * Builds a new level into a sketch: chooses a height class whose posts still go into the column,
@@ -19,11 +24,13 @@ final class LevelBuilder {
   private final SketchJudge judge;
   private final Appeal appeal;
   private final LayerFiller filler;
+  private final MissingMates mates;
 
   LevelBuilder(SketchJudge judge, Appeal appeal) {
     this.judge = judge;
     this.appeal = appeal;
     this.filler = new LayerFiller(judge, appeal);
+    this.mates = new MissingMates(judge, filler);
   }
 
   /**
@@ -60,19 +67,40 @@ final class LevelBuilder {
   private List<Offer> offers(Sketch sketch, int column, int position, DoubleSupplier noise) {
     Pool pool = Pool.of(sketch, judge.ware());
     StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
-    int places = judge.stand().spotsOf(column).size();
     List<Offer> offers = new ArrayList<>();
     for (long height : classes(pool)) {
-      StackNeeds more =
-          needs.with(column, position, new StackNeeds.Level(height, new long[places]));
-      Optional<Stacking> stacking = judge.stack(more);
-      if (stacking.isPresent()) {
-        LevelStand level = stacking.get().level(column, position);
+      for (LevelStand level : stands(needs, column, position, height)) {
         double rate = rate(column, level, height, pool) * noise.getAsDouble();
         offers.add(new Offer(column, position, height, level, rate));
       }
     }
     return offers;
+  }
+
+  /** A level on the preferred shelves, and where those carry little also on the strongest. */
+  private List<LevelStand> stands(StackNeeds needs, int column, int position, long height) {
+    long[] nothing = new long[judge.stand().spotsOf(column).size()];
+    List<LevelStand> stands = new ArrayList<>();
+    stand(needs, column, position, new StackNeeds.Level(height, nothing)).ifPresent(stands::add);
+    boolean limited =
+        stands.stream()
+            .flatMap(level -> level.shelves().stream())
+            .anyMatch(shelf -> shelf.massLimit().isPresent());
+    if (limited) {
+      long[] much = nothing.clone();
+      Arrays.fill(much, Long.MAX_VALUE);
+      stand(needs, column, position, new StackNeeds.Level(height, much))
+          .filter(level -> !level.shelves().equals(stands.get(0).shelves()))
+          .ifPresent(stands::add);
+    }
+    return stands;
+  }
+
+  private Optional<LevelStand> stand(
+      StackNeeds needs, int column, int position, StackNeeds.Level more) {
+    return judge
+        .stack(needs.with(column, position, more))
+        .map(stacking -> stacking.level(column, position));
   }
 
   private long[] classes(Pool pool) {
@@ -100,15 +128,29 @@ final class LevelBuilder {
     int places = judge.stand().spotsOf(offer.column()).size();
     sketch.insertLevel(offer.column(), offer.position(), places);
     int[] order = order(offer.height(), offer.level().room(), noise);
+    Set<Zone> zones = zones(offer);
     int added = 0;
     for (Spot spot : judge.stand().spotsOf(offer.column())) {
       int[] counts = sketch.counts(offer.column(), offer.position(), spot.place());
-      added += filler.fill(spot, offer.level(), counts, pool, order);
+      added += filler.fill(new Shelving(spot, offer.level(), zones), counts, pool, order);
     }
     if (added == 0) {
       sketch.removeLevel(offer.column(), offer.position());
     }
     return added > 0;
+  }
+
+  /** Where the level lies now, and on top also where it will lie when another is built over it. */
+  private Set<Zone> zones(Offer offer) {
+    Set<Zone> zones = EnumSet.of(judge.zone(offer.level()));
+    if (offer.level().postsOn().isEmpty()) {
+      LevelStand now = offer.level();
+      List<Point> posts = judge.stand().column(offer.column()).posts();
+      zones.add(
+          judge.zone(
+              new LevelStand(now.underside(), now.z(), offer.height(), now.shelves(), posts)));
+    }
+    return zones;
   }
 
   /** Kinds that need this height first, then by worth for their room. */
@@ -132,6 +174,11 @@ final class LevelBuilder {
         .sorted(Comparator.comparingDouble((Integer i) -> score[i]).reversed())
         .mapToInt(Integer::intValue)
         .toArray();
+  }
+
+  /** Brings in what sets lack, as far as there is room. */
+  void completeSets(Sketch sketch) {
+    mates.bringIn(sketch);
   }
 
   /** Adds free pieces to every shelf as it stands, the given levels' order being that of trying. */

@@ -2,13 +2,15 @@ package shelfful.planning;
 
 import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Random;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /** Hands OptaPlanner one proposal after another, each worked out from the load as it stands. */
 public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, RebuildMove> {
-  private static final int TRIES = 8;
+  /** After so many proposals in a row that change nothing, there is nothing left to search. */
+  private static final int TRIES = 200;
 
   @Override
   public long getSize(ScoreDirector<KilnLoad> director) {
@@ -25,18 +27,30 @@ public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, R
   public Iterator<RebuildMove> createRandomMoveIterator(
       ScoreDirector<KilnLoad> director, Random random) {
     return new Iterator<>() {
+      private RebuildMove drawn;
+
+      /** False ends the search: steps that change nothing would never be counted as steps. */
       @Override
       public boolean hasNext() {
-        return true;
+        if (drawn == null) {
+          drawn = draw(director.getWorkingSolution(), random);
+        }
+        return drawn != null;
       }
 
       @Override
       public RebuildMove next() {
-        return draw(director.getWorkingSolution(), random);
+        if (!hasNext()) {
+          throw new NoSuchElementException("no proposal changes the load");
+        }
+        RebuildMove next = drawn;
+        drawn = null;
+        return next;
       }
     };
   }
 
+  /** A proposal that changes something, or null. */
   private static RebuildMove draw(KilnLoad load, Random random) {
     Workbench bench = load.rulebook().bench();
     SlotCounts counts = SlotCounts.of(load.pieces());
@@ -51,6 +65,6 @@ public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, R
         }
       }
     }
-    return new RebuildMove(List.of());
+    return null;
   }
 }

@@ -62,11 +62,12 @@ final class Rebuilder {
   Sketch propose(Sketch now, Random random) {
     Sketch sketch = now.copy();
     List<int[]> levels = levels(sketch);
-    if (levels.isEmpty()) {
-      return null;
-    }
     double spread = 0.15 + 0.6 * random.nextDouble();
     DoubleSupplier noise = () -> Math.exp(spread * random.nextGaussian());
+    if (levels.isEmpty()) {
+      rebuildColumn(sketch, random.nextInt(sketch.columns()), noise);
+      return finish(sketch, noise, levels(sketch)) ? sketch : null;
+    }
     int[] at = levels.get(random.nextInt(levels.size()));
     switch (Way.pick(random)) {
       case ONE_LEVEL -> rebuild(sketch, at, 1, noise);
@@ -81,11 +82,13 @@ final class Rebuilder {
   }
 
   private boolean finish(Sketch sketch, DoubleSupplier noise, List<int[]> order) {
+    builder.completeSets(sketch);
     if (!mender.mend(sketch)) {
       return false;
     }
     order.removeIf(at -> at[1] >= sketch.levels(at[0]));
     if (builder.squeezeIn(sketch, order, noise) > 0) {
+      builder.completeSets(sketch);
       return mender.mend(sketch);
     }
     return true;

@@ -36,6 +36,9 @@ final class ShelfAnswers {
   /** Covered shares below this are always worth asking. */
   private static final double NOT_YET_FULL = 0.78;
 
+  /** So few pieces are always worth asking: one wide dish alone can cover nearly all of a shelf. */
+  private static final int FEW = 3;
+
   /** A space number for settings found anywhere. */
   private static final int ANYWHERE = -1;
 
@@ -90,7 +93,9 @@ final class ShelfAnswers {
       return known;
     }
     double covered = covered(counts) / space.area();
-    if (covered > Math.max(NOT_YET_FULL, fullest.getOrDefault(space.number(), 0.0) + FULLER)) {
+    boolean fuller =
+        covered > Math.max(NOT_YET_FULL, fullest.getOrDefault(space.number(), 0.0) + FULLER);
+    if (fuller && Arrays.stream(counts).sum() > FEW) {
       return null;
     }
     asked++;

@@ -12,6 +12,7 @@ import shelfful.geometry.HalfPlane;
 import shelfful.geometry.Region;
 import shelfful.kiln.KeepOut;
 import shelfful.kiln.Shelf;
+import shelfful.measure.Mass;
 import shelfful.measure.Point;
 
 /**
@@ -72,24 +73,38 @@ final class ShelfCupboard {
   }
 
   /**
-   * One shelf for each place, all equally thick; strong enough where there is one, else the first
-   * in stock.
+   * One shelf for each place, all equally thick; strong enough where there is one, else the
+   * strongest in stock.
    */
   private List<Shelf> level(List<Spot> places, long[] grams, Map<String, Integer> used) {
+    List<Shelf> strongest = List.of();
+    Map<String, Integer> taken = used;
     for (Shelf first : places.get(0).shelves()) {
       Map<String, Integer> tried = new HashMap<>(used);
       List<Shelf> chosen = new ArrayList<>();
       for (Spot spot : places) {
         pick(spot, first, grams[spot.place()], tried).ifPresent(chosen::add);
       }
-      boolean strong = chosen.size() == places.size() && overloaded(chosen, grams) == 0;
-      boolean last = first == places.get(0).shelves().get(places.get(0).shelves().size() - 1);
-      if (strong || last && chosen.size() == places.size()) {
-        used.putAll(tried);
-        return chosen;
+      boolean complete = chosen.size() == places.size();
+      boolean strong = complete && overloaded(chosen, grams) == 0;
+      if (strong || complete && (strongest.isEmpty() || carries(chosen) > carries(strongest))) {
+        strongest = chosen;
+        taken = tried;
+      }
+      if (strong) {
+        break;
       }
     }
-    return List.of();
+    used.putAll(taken);
+    return strongest;
+  }
+
+  /** What each of some shelves carries at least, in grams. */
+  private static long carries(List<Shelf> shelves) {
+    return shelves.stream()
+        .mapToLong(shelf -> shelf.massLimit().map(Mass::grams).orElse(Long.MAX_VALUE))
+        .min()
+        .orElse(0);
   }
 
   private static Optional<Shelf> pick(

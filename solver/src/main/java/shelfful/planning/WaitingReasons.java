@@ -93,6 +93,9 @@ final class WaitingReasons {
       }
     }
     String height = text(lot.height());
+    if (tallestRoom == 0) {
+      return emptyKiln(piece, height);
+    }
     String where =
         layersTallEnough == 0
             ? String.format(
@@ -113,6 +116,18 @@ final class WaitingReasons {
             shelvesShort);
     return new LeftOut(
         piece.id(), Reason.NO_ROOM, sentence, "Fire it next, or mark it must-go to put it first.");
+  }
+
+  /** Nothing is in: then it cannot be said that the room went to others, or that it would fit. */
+  private static LeftOut emptyKiln(Piece piece, String height) {
+    return new LeftOut(
+        piece.id(),
+        Reason.NO_ROOM,
+        "No place was found for it ("
+            + height
+            + " tall) even in the empty kiln: posts, keep-outs, zones or the shelves beside leave"
+            + " too little.",
+        "Try another column plan, or look whether a clearance is larger than it need be.");
   }
 
   private String text(long micrometres) {

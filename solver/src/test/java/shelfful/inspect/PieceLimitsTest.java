@@ -175,6 +175,10 @@ class PieceLimitsTest {
             "a handle over its shelf",
             Rule.BODY_OVER_EDGE,
             spare -> bodyOverShelf("mug", 270 - 70 - 1 - spare)),
+        limit(
+            "glazes kept apart in the plan, low ware under a flare",
+            Rule.KEPT_APART_TOO_CLOSE,
+            spare -> mossDishUnderBowl(20 - spare)),
         limit("glazes kept apart", Rule.KEPT_APART_TOO_CLOSE, spare -> keptApart(40 - spare)));
   }
 
@@ -265,6 +269,32 @@ class PieceLimitsTest {
             Batches.glazed("M", "beaker", "moss", 1))
         .place("F1", "A-001", 0, 0, 0)
         .place("F1", "M-001", 70 + 40 + 2, 0, 0)
+        .load();
+  }
+
+  /** A dish of 35 mm height and a bowl that is wide only above: in the plan 20 mm apart. */
+  private static Load mossDishUnderBowl(double distance) {
+    KeptApart pair =
+        new KeptApart("chalk", "moss", KeptApart.Apartness.BY_DISTANCE, Optional.of(mm(distance)));
+    Profile low = Profile.upright(Forms.round(50), Forms.round(60), mm(35), List.of());
+    Studio plain = Scenes.withForm(Forms.form("dish", low, 0.1));
+    HouseRules old = plain.rules();
+    HouseRules rules =
+        new HouseRules(old.clearances(), true, 2, old.catcher(), List.of(pair), old.dueSoonDays());
+    Studio studio =
+        new Studio(
+            plain.name(),
+            plain.unit(),
+            plain.forms(),
+            plain.glazes(),
+            plain.kilns(),
+            plain.shelves(),
+            plain.posts(),
+            rules);
+    return round(
+            studio, List.of("4in"), chalk("A", "bowl", 1), Batches.glazed("D", "dish", "moss", 1))
+        .place("F1", "A-001", 0, 0, 0)
+        .place("F1", "D-001", 70 + 30 + 20 + 2, 0, 0)
         .load();
   }
 }

@@ -15,6 +15,9 @@ public final class FaultInjector {
    * @param load one that breaks no rule
    */
   public Optional<Load> plant(FaultKind kind, Load load, long seed) {
+    if (load.layers().isEmpty()) {
+      return Optional.empty();
+    }
     return kind.planter().plant(load, new Random(seed));
   }
 }

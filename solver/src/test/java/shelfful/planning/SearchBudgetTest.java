@@ -1,0 +1,37 @@
+package shelfful.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.Test;
+
+class SearchBudgetTest {
+  @Test
+  void noStepsIsSpentFromTheStart() {
+    assertThat(SearchBudget.ofSteps(0).isSpent()).isTrue();
+    assertThat(SearchBudget.ofSteps(1).isSpent()).isFalse();
+  }
+
+  @Test
+  void stepsAreShared() {
+    SearchBudget all = SearchBudget.ofSteps(10);
+    SearchBudget part = all.share(0.3);
+    assertThat(part.termination().getScoreCalculationCountLimit()).isEqualTo(3);
+    assertThat(all.without(part).termination().getScoreCalculationCountLimit()).isEqualTo(7);
+    assertThat(part.without(all).isSpent()).isTrue();
+  }
+
+  @Test
+  void timeRunsByItself() {
+    AtomicLong now = new AtomicLong(1000);
+    SearchBudget budget = SearchBudget.ofMillis(500, now::get);
+    assertThat(budget.isInSteps()).isFalse();
+    assertThat(budget.isSpent()).isFalse();
+    assertThat(budget.without(budget.share(0.5))).isSameAs(budget);
+    now.set(1400);
+    assertThat(budget.termination().getMillisecondsSpentLimit()).isEqualTo(100);
+    assertThat(budget.share(0.5).termination().getMillisecondsSpentLimit()).isEqualTo(50);
+    now.set(1500);
+    assertThat(budget.isSpent()).isTrue();
+  }
+}
