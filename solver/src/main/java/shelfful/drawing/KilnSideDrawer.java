@@ -47,9 +47,7 @@ final class KilnSideDrawer {
             floor.x() + walls.to() / ratio,
             floor.y());
     Frame frame = new Frame(floor, ratio, chamber);
-    sheet.box(chamber, Look.of(Pen.solid(0.8, Ink.MIDDLE), Ink.WHITE));
-    contents(frame);
-    setting.layers().forEach(layer -> shelf(frame, layer));
+    kiln(frame);
     new SideLabels(setting, side, words, sheet, frame).draw(room);
     String told =
         ScaleChoice.words(ratio) + ", " + side.words() + "; all figures in " + words.unitWord();
@@ -60,6 +58,13 @@ final class KilnSideDrawer {
         Anchor.MIDDLE,
         room.width());
     return floor.y() + 6;
+  }
+
+  /** The walls and what stands between them, without words. */
+  void kiln(Frame frame) {
+    sheet.box(frame.chamber(), Look.of(Pen.solid(0.8, Ink.MIDDLE), Ink.WHITE));
+    contents(frame);
+    setting.layers().forEach(layer -> shelf(frame, layer));
   }
 
   /** Far things first, so that near ones cover them. */

@@ -71,6 +71,11 @@ final class SheetDraft {
         .noneMatch(mark -> mark instanceof Mark.Text text && text.box().overlaps(box));
   }
 
+  /** Ends the draft as a picture of its own size, without a foot line. */
+  Sheet picture(double width, double height) {
+    return new Sheet(width, height, layerId, plan, marks);
+  }
+
   /** Ends the draft with its foot line. */
   Sheet finish(String about, int page, int pages) {
     double y = paper.height() - PaperSize.MARGIN - 1;

@@ -1,0 +1,71 @@
+package shelfful.app;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import shelfful.files.BatchListReader;
+import shelfful.files.Problem;
+import shelfful.files.ReadResult;
+import shelfful.files.StudioReader;
+import shelfful.load.Firing;
+import shelfful.load.LoadRequest;
+import shelfful.studio.Studio;
+import shelfful.ware.Batch;
+import shelfful.ware.FiringKind;
+
+/** Opens a studio and a batch list and asks for the usual glaze firing of them. */
+public final class OpenAList {
+  private static final long SEED = 1;
+
+  private OpenAList() {}
+
+  /**
+   * A file that is at hand.
+   *
+   * @param name to call it by in problems; its ending tells JSON from a table
+   * @param bytes what is in it
+   */
+  public record Document(String name, byte[] bytes) {}
+
+  /**
+   * Opens both; never throws for what is in them.
+   *
+   * @param day of the firing, against which due dates count
+   */
+  public static Opened<LoadRequest> open(Document studio, Document list, LocalDate day) {
+    ReadResult<Studio> read = StudioReader.read(studio.name(), studio.bytes());
+    List<String> notes = sentences(read);
+    return read.found()
+        .map(found -> asked(found, list, day, notes))
+        .orElseGet(() -> new Opened.Refused<>(false, notes));
+  }
+
+  private static Opened<LoadRequest> asked(
+      Studio studio, Document list, LocalDate day, List<String> before) {
+    ReadResult<List<Batch>> read = BatchListReader.read(list.name(), list.bytes(), studio);
+    List<String> notes = new ArrayList<>(before);
+    notes.addAll(sentences(read));
+    if (read.found().isEmpty()) {
+      return new Opened.Refused<>(false, notes);
+    }
+    List<Batch> batches = read.found().get();
+    Optional<Firing> firing =
+        studio.kilns().stream()
+            .findFirst()
+            .flatMap(kiln -> UsualFiring.of(studio, batches, kiln, FiringKind.GLAZE));
+    if (firing.isEmpty()) {
+      notes.add(
+          list.name()
+              + ": nothing on the list can go into a glaze firing. Add bisque ware with a glaze.");
+      return new Opened.Refused<>(false, notes);
+    }
+    return new Opened.Ready<>(
+        new LoadRequest(studio, batches, firing.get(), Optional.empty(), Optional.of(day), SEED, 0),
+        notes);
+  }
+
+  private static List<String> sentences(ReadResult<?> result) {
+    return result.problems().stream().map(Problem::sentence).toList();
+  }
+}

@@ -1,0 +1,39 @@
+package shelfful.ui.desk;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import javafx.application.Application;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import shelfful.app.SearchLength;
+import shelfful.ui.task.FxTaskRunner;
+import shelfful.ui.words.Words;
+
+/** The desk as an application: one window. */
+public final class Desk extends Application {
+  private static final double WIDTH = 1280;
+  private static final double HEIGHT = 820;
+  private static final SearchLength LENGTH = SearchLength.ofTime(Duration.ofSeconds(30));
+
+  private DeskViewModel model;
+
+  @Override
+  public void start(Stage stage) {
+    Words words = Words.english();
+    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH);
+    DeskWindow window = new DeskWindow(words, model, new AskForPlan(words, stage));
+    stage.setTitle(words.of("window.title"));
+    stage.setScene(new Scene(window, WIDTH, HEIGHT));
+    stage.setMinWidth(860);
+    stage.setMinHeight(560);
+    // The picture is sometimes lost while another window lies over this one.
+    stage.focusedProperty().addListener(changed -> window.requestLayout());
+    stage.show();
+    getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
+  }
+
+  @Override
+  public void stop() {
+    model.stop();
+  }
+}

@@ -1,0 +1,2 @@
+/** What is in and what waits, in words. */
+package shelfful.ui.lists;

@@ -1,0 +1,196 @@
+package shelfful.ui.shelfview;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import shelfful.drawing.Sheet;
+import shelfful.drawing.Spot;
+
+/**
+ * The sheets of one layer, to look at closely: the wheel moves the paper, with Ctrl it zooms at the
+ * pointer; dragging moves the paper; a click tells the place on the paper.
+ */
+public final class ShelfView extends Region {
+  private static final double STEP = 1.25;
+
+  /** Larger pictures are beyond some graphics cards; in pixels. */
+  private static final double LARGEST = 4096;
+
+  private static final double CLICK = 4;
+  private static final Color SHADOW = Color.rgb(60, 45, 35, 0.14);
+  private static final Color RING = Color.rgb(179, 71, 29);
+  private static final double RING_WIDTH = 3;
+
+  private final Canvas canvas = new Canvas();
+  private List<Sheet> sheets = List.of();
+  private Optional<Ring> ring = Optional.empty();
+  private Optional<ShelfViewport> viewport = Optional.empty();
+  private Consumer<Spot> onPick = spot -> {};
+  private MouseEvent lastDrag;
+  private double dragged;
+
+  /** Shows nothing yet. */
+  public ShelfView() {
+    getStyleClass().add("shelf-view");
+    getChildren().add(canvas);
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setMinSize(120, 120);
+    setOnScroll(this::scrolled);
+    setOnMousePressed(this::pressed);
+    setOnMouseDragged(this::dragged);
+    setOnMouseReleased(this::released);
+  }
+
+  /**
+   * A piece to point out.
+   *
+   * @param at on the first sheet
+   * @param radius in millimetres of paper
+   */
+  public record Ring(Spot at, double radius) {}
+
+  /** Shows other sheets; the zoom stays where their size is the same. */
+  public void show(List<Sheet> others, String told) {
+    sheets = List.copyOf(others);
+    setAccessibleText(told);
+    viewport = viewport.filter(one -> paper().filter(one.paper()::equals).isPresent());
+    requestLayout();
+    paint();
+  }
+
+  /** Points a piece out, or none. */
+  public void pointOut(Optional<Ring> other) {
+    ring = other;
+    paint();
+  }
+
+  /** Who is told where on the first sheet was clicked. */
+  public void onPick(Consumer<Spot> taker) {
+    onPick = taker;
+  }
+
+  /** A step larger about the middle. */
+  public void zoomIn() {
+    zoom(STEP, getWidth() / 2, getHeight() / 2);
+  }
+
+  /** A step smaller about the middle. */
+  public void zoomOut() {
+    zoom(1 / STEP, getWidth() / 2, getHeight() / 2);
+  }
+
+  /** The whole first sheet. */
+  public void fit() {
+    viewport = paper().map(paper -> ShelfViewport.fitted(paper, screen()));
+    paint();
+  }
+
+  /** What is seen, or empty without a sheet. */
+  public Optional<ShelfViewport> viewport() {
+    return viewport;
+  }
+
+  private Optional<ShelfViewport.Paper> paper() {
+    return sheets.stream()
+        .findFirst()
+        .map(first -> new ShelfViewport.Size(first.width(), first.height()))
+        .map(size -> new ShelfViewport.Paper(size, sheets.size()));
+  }
+
+  private ShelfViewport.Size screen() {
+    return new ShelfViewport.Size(canvas.getWidth(), canvas.getHeight());
+  }
+
+  private void zoom(double factor, double x, double y) {
+    viewport = viewport.map(one -> one.zoomed(factor, x, y));
+    paint();
+  }
+
+  private void push(double right, double down) {
+    viewport = viewport.map(one -> one.pushed(right, down));
+    paint();
+  }
+
+  private void scrolled(ScrollEvent event) {
+    if (event.isShortcutDown() || event.isControlDown()) {
+      if (event.getDeltaY() != 0) {
+        zoom(event.getDeltaY() > 0 ? STEP : 1 / STEP, event.getX(), event.getY());
+      }
+    } else {
+      push(event.getDeltaX(), event.getDeltaY());
+    }
+    event.consume();
+  }
+
+  private void pressed(MouseEvent event) {
+    requestFocus();
+    lastDrag = event;
+    dragged = 0;
+  }
+
+  private void dragged(MouseEvent event) {
+    double right = event.getX() - lastDrag.getX();
+    double down = event.getY() - lastDrag.getY();
+    dragged += Math.hypot(right, down);
+    lastDrag = event;
+    push(right, down);
+  }
+
+  private void released(MouseEvent event) {
+    if (dragged < CLICK && event.getButton() == MouseButton.PRIMARY) {
+      viewport.ifPresent(one -> onPick.accept(one.toPaper(event.getX(), event.getY())));
+    }
+  }
+
+  @Override
+  protected void layoutChildren() {
+    canvas.setWidth(Math.min(LARGEST, Math.floor(getWidth())));
+    canvas.setHeight(Math.min(LARGEST, Math.floor(getHeight())));
+    viewport =
+        viewport
+            .map(one -> one.through(screen()))
+            .or(() -> paper().map(paper -> ShelfViewport.fitted(paper, screen())));
+    paint();
+  }
+
+  private void paint() {
+    GraphicsContext brush = canvas.getGraphicsContext2D();
+    brush.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+    viewport.ifPresent(one -> paint(brush, one));
+  }
+
+  private void paint(GraphicsContext brush, ShelfViewport seen) {
+    for (int i = 0; i < sheets.size(); i++) {
+      Sheet sheet = sheets.get(i);
+      double x = seen.screenX(0);
+      double y = seen.screenY(seen.paper().topOf(i));
+      brush.setFill(SHADOW);
+      brush.fillRect(
+          x - 1, y - 1, sheet.width() * seen.scale() + 2, sheet.height() * seen.scale() + 3);
+      brush.save();
+      brush.translate(x, y);
+      brush.scale(seen.scale(), seen.scale());
+      CanvasSurface.paint(sheet, brush);
+      brush.restore();
+    }
+    ring.ifPresent(one -> paint(brush, seen, one));
+  }
+
+  private static void paint(GraphicsContext brush, ShelfViewport seen, Ring ring) {
+    double radius = ring.radius() * seen.scale() + RING_WIDTH;
+    double x = seen.screenX(ring.at().x());
+    double y = seen.screenY(ring.at().y());
+    brush.setStroke(RING);
+    brush.setLineWidth(RING_WIDTH);
+    brush.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
+  }
+}

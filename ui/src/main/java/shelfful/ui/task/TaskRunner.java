@@ -1,0 +1,20 @@
+package shelfful.ui.task;
+
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Runs long work without holding up the screen. */
+public interface TaskRunner {
+
+  /**
+   * Starts work away from the screen; what comes of it is handed over on the screen's thread.
+   *
+   * @param work may take long; touches nothing on the screen
+   * @param then takes the result
+   * @param failed takes what the work threw instead
+   */
+  <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed);
+
+  /** Does a short step on the screen's thread, soon. May be called from any thread. */
+  void show(Runnable step);
+}

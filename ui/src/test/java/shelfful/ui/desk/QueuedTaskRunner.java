@@ -1,0 +1,44 @@
+package shelfful.ui.desk;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import shelfful.ui.task.TaskRunner;
+
+/**
+ * Keeps work and steps until a test lets them happen, so that the order of things can be chosen.
+ */
+final class QueuedTaskRunner implements TaskRunner {
+  private final Deque<Runnable> work = new ArrayDeque<>();
+  private final Deque<Runnable> steps = new ArrayDeque<>();
+
+  @Override
+  public <T> void start(Supplier<T> task, Consumer<T> then, Consumer<Throwable> failed) {
+    work.add(
+        () -> {
+          T result = task.get();
+          show(() -> then.accept(result));
+        });
+  }
+
+  @Override
+  public void show(Runnable step) {
+    steps.add(step);
+  }
+
+  /** Does the oldest work; what it shows still waits. */
+  void doWork() {
+    work.remove().run();
+  }
+
+  /** Does all steps on the screen; returns how many there were. */
+  int doSteps() {
+    int done = 0;
+    while (!steps.isEmpty()) {
+      steps.remove().run();
+      done++;
+    }
+    return done;
+  }
+}
