@@ -44,12 +44,12 @@ final class LotSorter {
   ReadyWare sort(Function<Piece, Optional<LeftOut>> alsoRefuses) {
     List<LeftOut> waiting = new ArrayList<>();
     List<Piece> ready = new ArrayList<>();
-    Map<String, Set<String>> setsWaiting = new LinkedHashMap<>();
+    Map<String, List<Piece>> setsWaiting = new LinkedHashMap<>();
     for (Piece piece : request.pieces()) {
       Optional<LeftOut> refusal = door.refuses(piece).or(() -> alsoRefuses.apply(piece));
       refusal.ifPresent(waiting::add);
       if (refusal.isPresent()) {
-        setsWaiting.computeIfAbsent(piece.setKey(), key -> new TreeSet<>()).add(piece.id());
+        setsWaiting.computeIfAbsent(piece.setKey(), key -> new ArrayList<>()).add(piece);
       } else {
         ready.add(piece);
       }
@@ -59,8 +59,8 @@ final class LotSorter {
   }
 
   private static boolean waitsForItsSet(
-      Piece piece, Map<String, Set<String>> setsWaiting, List<LeftOut> waiting) {
-    Set<String> others = setsWaiting.get(piece.setKey());
+      Piece piece, Map<String, List<Piece>> setsWaiting, List<LeftOut> waiting) {
+    List<Piece> others = setsWaiting.get(piece.setKey());
     if (others == null) {
       return false;
     }

@@ -5,7 +5,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import shelfful.load.LeftOut;
 import shelfful.load.LeftOut.Reason;
 import shelfful.measure.Length;
@@ -70,8 +69,8 @@ final class WaitingReasons {
     if (largest == lot) {
       return Optional.empty();
     }
-    String other = largest.pieces().get(lot.pieces().indexOf(piece)).id();
-    return Optional.of(LeftOutSentences.setWaits(piece, Set.of(other)));
+    Piece other = largest.pieces().get(lot.pieces().indexOf(piece));
+    return Optional.of(LeftOutSentences.setWaits(piece, List.of(other)));
   }
 
   private String glazeName(Lot lot) {

@@ -161,7 +161,7 @@ class LeftOutReasonsTest {
     scene.but(batch -> at(batch, Stage.GLAZED, Optional.of("tea")));
     scene.batch("B", "a", 1);
     scene.but(batch -> at(batch, Stage.WET, Optional.of("tea")));
-    assertThat(sentence(scene, "A-001", Reason.SET_WAITS)).contains("B-001");
+    assertThat(sentence(scene, "A-001", Reason.SET_WAITS)).contains("batch B");
   }
 
   /**
