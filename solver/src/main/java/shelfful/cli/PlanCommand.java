@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,8 +39,6 @@ import shelfful.ware.Batch;
       "  shelfful plan demo-data/studio.json demo-data/list-60.csv --steps 200 --seed 7 --json"
     })
 final class PlanCommand implements Callable<Integer> {
-  private static final long LAST_WORDS_SECONDS = 10;
-
   private final PrintStream out;
   private final PrintStream err;
 
@@ -90,39 +87,37 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SaveFailed, IOException {
-    Reading reading = new Reading(err);
-    Optional<Studio> studio = reading.take(StudioReader.read(studioFile));
-    Optional<List<Batch>> batches =
-        studio.flatMap(s -> reading.take(BatchListReader.read(listFile, s)));
-    Optional<LoadRequest> request = batches.flatMap(list -> request(studio.get(), list));
-    if (request.isEmpty()) {
-      return ExitCodes.BAD_INPUT;
+    StopByHand byHand = StopByHand.listen();
+    try {
+      Reading reading = new Reading(err);
+      Optional<Studio> studio = reading.take(StudioReader.read(studioFile));
+      Optional<List<Batch>> batches =
+          studio.flatMap(s -> reading.take(BatchListReader.read(listFile, s)));
+      Optional<LoadRequest> request = batches.flatMap(list -> request(studio.get(), list));
+      if (request.isEmpty()) {
+        return ExitCodes.BAD_INPUT;
+      }
+      int code = planAndSave(request.get(), byHand);
+      return code == ExitCodes.DONE && !reading.isClean() ? ExitCodes.BAD_INPUT : code;
+    } finally {
+      byHand.done();
     }
-    Optional<Integer> ended = planAndSave(request.get());
-    return ended.orElse(reading.isClean() ? ExitCodes.DONE : ExitCodes.BAD_INPUT);
   }
 
-  /** Empty when a plan was saved in the ordinary way. */
-  private Optional<Integer> planAndSave(LoadRequest request) throws SaveFailed, IOException {
+  private int planAndSave(LoadRequest request, StopByHand byHand) throws SaveFailed, IOException {
     PlanALoad planning = new PlanALoad(request);
     LiveLine live = new LiveLine(err, quiet, request.pieces().size(), folder);
-    CountDownLatch saved = new CountDownLatch(1);
-    StopByHand byHand = StopByHand.listen(planning::stop, saved, LAST_WORDS_SECONDS);
-    try {
-      Optional<InspectedLoad> load = planning.run(length(), live);
-      live.end();
-      if (load.isEmpty()) {
-        err.println("No plan passed the judge; see the report in " + folder + ".");
-        return Optional.of(ExitCodes.FAULT);
-      }
-      PlanFiles files = new PlanFiles(folder, listFile, sheets);
-      files.save(load.get());
-      print(load.get(), files);
-      return byHand.happened() ? Optional.of(ExitCodes.STOPPED) : Optional.empty();
-    } finally {
-      saved.countDown();
-      byHand.forget();
+    byHand.stops(planning::stop);
+    Optional<InspectedLoad> load = planning.run(length(), live);
+    live.end();
+    if (load.isEmpty()) {
+      err.println("No plan passed the judge; see the report in " + folder + ".");
+      return ExitCodes.FAULT;
     }
+    PlanFiles files = new PlanFiles(folder, listFile, sheets);
+    files.save(load.get());
+    print(load.get(), files);
+    return byHand.happened() ? ExitCodes.STOPPED : ExitCodes.DONE;
   }
 
   private void print(InspectedLoad load, PlanFiles files) {

@@ -3,46 +3,54 @@ package shelfful.cli;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 
-/** Ctrl-C: stops the planning, and holds the end of the program until the best plan is saved. */
+/**
+ * Ctrl-C: stops the planning, and holds the end of the program until the best plan is saved. When
+ * it comes before planning has begun, the first load is still made and saved.
+ */
 final class StopByHand {
+  private static final long LAST_WORDS_SECONDS = 10;
+
   private final AtomicBoolean happened = new AtomicBoolean();
-  private final Thread hook;
+  private final AtomicReference<Runnable> stop = new AtomicReference<>(() -> {});
+  private final CountDownLatch done = new CountDownLatch(1);
+  private final Thread hook = new Thread(this::hold, "stop-by-hand");
 
-  private StopByHand(Runnable stop, CountDownLatch saved, long seconds) {
-    hook =
-        new Thread(
-            () -> {
-              happened.set(true);
-              stop.run();
-              try {
-                saved.await(seconds, TimeUnit.SECONDS);
-              } catch (InterruptedException givenUp) {
-                Thread.currentThread().interrupt();
-              }
-            },
-            "stop-by-hand");
-  }
+  private StopByHand() {}
 
-  /**
-   * Listens from now on.
-   *
-   * @param stop asks the planning to end
-   * @param saved comes down to zero when everything is saved
-   * @param seconds the longest to wait for that
-   */
-  static StopByHand listen(Runnable stop, CountDownLatch saved, long seconds) {
-    StopByHand byHand = new StopByHand(stop, saved, seconds);
+  /** Listens from now on. */
+  static StopByHand listen() {
+    StopByHand byHand = new StopByHand();
     Runtime.getRuntime().addShutdownHook(byHand.hook);
     return byHand;
+  }
+
+  private void hold() {
+    happened.set(true);
+    stop.get().run();
+    try {
+      done.await(LAST_WORDS_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException givenUp) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** What asks the work to end; asked at once when the hand has been there already. */
+  void stops(Runnable work) {
+    stop.set(work);
+    if (happened.get()) {
+      work.run();
+    }
   }
 
   boolean happened() {
     return happened.get();
   }
 
-  /** Listens no more, unless it is happening. */
-  void forget() {
+  /** Everything is saved: the program may end. Listens no more. */
+  void done() {
+    done.countDown();
     if (!happened.get()) {
       try {
         Runtime.getRuntime().removeShutdownHook(hook);

@@ -31,6 +31,27 @@ final class FootprintArea {
     return widest + bars;
   }
 
+  /** How far a body reaches from its axis at most, in millimetres, its foot included. */
+  static double reach(BodyKind body) {
+    double reach = reach(body.foot());
+    for (Part part : body.parts()) {
+      reach = Math.max(reach, reach(part.shape()));
+    }
+    return reach;
+  }
+
+  private static double reach(Shape shape) {
+    if (shape instanceof Disc disc) {
+      return Math.hypot(disc.x(), disc.y()) + disc.radius();
+    }
+    if (shape instanceof Capsule bar) {
+      double first = Math.hypot(bar.x1(), bar.y1());
+      return Math.max(first, Math.hypot(bar.x2(), bar.y2())) + bar.radius();
+    }
+    Oval oval = (Oval) shape;
+    return Math.hypot(oval.x(), oval.y()) + Math.max(oval.halfLength(), oval.halfWidth());
+  }
+
   private static double area(Shape shape) {
     if (shape instanceof Disc disc) {
       return Math.PI * disc.radius() * disc.radius();

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import shelfful.geometry.Disc;
 import shelfful.kiln.Shelf;
 import shelfful.load.LeftOut;
 import shelfful.load.LeftOut.Reason;
@@ -15,8 +16,10 @@ import shelfful.measure.LengthText;
 import shelfful.packing.BodyKind;
 import shelfful.packing.DoesNotFit;
 import shelfful.packing.Effort;
+import shelfful.packing.Part;
 import shelfful.packing.ShelfPacker;
 import shelfful.packing.ShelfQuestion;
+import shelfful.packing.ShelfSpace;
 import shelfful.ware.Catcher;
 import shelfful.ware.Form;
 import shelfful.ware.Glaze;
@@ -26,10 +29,20 @@ import shelfful.ware.Zone;
 
 /** Turns away, before any search, what could not stand in this kiln even alone. */
 final class Impossible {
+  /** Radius of ware that is narrow for sure, as a share of the chamber's width. */
+  private static final double NARROW = 0.2;
+
+  private static final double MOST_TOLERANCE = 3;
+
   private final LoadRequest request;
   private final FiringDoor door;
   private final List<Stand> stands;
   private final Map<String, Optional<Refusal>> known = new HashMap<>();
+  private final Map<Stand, ShelfSpaces> spaces = new HashMap<>();
+  private final ShelfPacker packer = new ShelfPacker();
+  private long mostHeight = -1;
+  private boolean discTried;
+  private double surelyFits;
 
   Impossible(LoadRequest request, List<Stand> stands) {
     this.request = request;
@@ -78,12 +91,7 @@ final class Impossible {
 
   private Optional<Refusal> tooTall(StandingWare ware, Form form) {
     long height = ware.height().plus(form.tolerance()).micrometres();
-    long most = 0;
-    for (Stand stand : stands) {
-      for (Spot spot : stand.spots()) {
-        most = Math.max(most, mostHeight(stand, spot));
-      }
-    }
+    long most = mostHeight();
     if (height <= most) {
       return Optional.empty();
     }
@@ -96,6 +104,18 @@ final class Impossible {
                 text(height),
                 text(most)),
             "Fire it in a higher kiln."));
+  }
+
+  private long mostHeight() {
+    if (mostHeight < 0) {
+      mostHeight = 0;
+      for (Stand stand : stands) {
+        for (Spot spot : stand.spots()) {
+          mostHeight = Math.max(mostHeight, mostHeight(stand, spot));
+        }
+      }
+    }
+    return mostHeight;
   }
 
   private long mostHeight(Stand stand, Spot spot) {
@@ -133,11 +153,12 @@ final class Impossible {
 
   private Optional<Refusal> tooWide(StandingWare ware, Form form) {
     BodyKind body = WareTranslator.body(form.name(), ware, form.tolerance(), false);
-    ShelfPacker packer = new ShelfPacker();
+    if (isSurelyNarrow(body)) {
+      return Optional.empty();
+    }
     for (Stand stand : stands) {
-      ShelfSpaces spaces = new ShelfSpaces(stand, 0, new PostCupboard(request.studio()).widest());
       for (Spot spot : stand.spots()) {
-        var space = spaces.space(spot, List.of(), stand.ceiling(), 0).space();
+        ShelfSpace space = emptySpace(stand, spot);
         ShelfQuestion question = ShelfQuestion.of(space, List.of(body), new int[] {1}, 0);
         if (!(packer.pack(question, Effort.NORMAL, 1) instanceof DoesNotFit)) {
           return Optional.empty();
@@ -156,6 +177,38 @@ final class Impossible {
                 "It is %s wide and finds no place alone on any shelf with the clearances kept.",
                 text(width.micrometres())),
             "Fire it in a wider kiln, or on a larger shelf."));
+  }
+
+  /**
+   * Whether a disc that holds the whole body finds a place: most ware need not be looked at closer.
+   */
+  private boolean isSurelyNarrow(BodyKind body) {
+    double reach = FootprintArea.reach(body);
+    if (!discTried) {
+      discTried = true;
+      double radius = stands.get(0).kiln().chamber().floorPlan().width().millimetres() * NARROW;
+      Disc disc = new Disc(0, 0, radius);
+      BodyKind round =
+          new BodyKind("disc", List.of(new Part(disc, 0, 1)), disc, false, MOST_TOLERANCE);
+      Stand stand = stands.get(0);
+      for (Spot spot : stand.spots()) {
+        ShelfQuestion question =
+            ShelfQuestion.of(emptySpace(stand, spot), List.of(round), new int[] {1}, 0);
+        if (!(packer.pack(question, Effort.HASTY, 1) instanceof DoesNotFit)) {
+          surelyFits = radius;
+        }
+      }
+    }
+    return reach <= surelyFits && body.tolerance() <= MOST_TOLERANCE;
+  }
+
+  /** A shelf with nothing on it but what the wall and its neighbours ask. */
+  private ShelfSpace emptySpace(Stand stand, Spot spot) {
+    double widest = new PostCupboard(request.studio()).widest();
+    return spaces
+        .computeIfAbsent(stand, s -> new ShelfSpaces(s, 0, widest))
+        .space(spot, List.of(), stand.ceiling(), 0)
+        .space();
   }
 
   /** Tries every number of empty levels below a level with the piece, and one above or none. */

@@ -25,10 +25,19 @@ final class LayerFiller {
 
   private final SketchJudge judge;
   private final Appeal appeal;
+  private boolean coarse;
 
   LayerFiller(SketchJudge judge, Appeal appeal) {
     this.judge = judge;
     this.appeal = appeal;
+  }
+
+  /**
+   * Whether to fill only as far as goes without asking; each shelf is then asked about once, at the
+   * end.
+   */
+  void coarsely(boolean only) {
+    coarse = only;
   }
 
   /**
@@ -157,6 +166,10 @@ final class LayerFiller {
     }
 
     private boolean fits(int[] tried) {
+      if (coarse) {
+        asked = false;
+        return appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area;
+      }
       if (appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area) {
         asked = false;
         return true;

@@ -40,6 +40,11 @@ final class LevelBuilder {
    */
   private record Offer(int column, int position, long height, LevelStand level, double rate) {}
 
+  /** Whether shelves are filled only as far as goes without asking. */
+  void coarsely(boolean only) {
+    filler.coarsely(only);
+  }
+
   /** Builds the best-looking level of any column on top of it; false when none can be built. */
   boolean buildBest(Sketch sketch, DoubleSupplier noise) {
     List<Offer> offers = new ArrayList<>();

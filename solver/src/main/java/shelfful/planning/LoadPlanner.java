@@ -26,6 +26,7 @@ public final class LoadPlanner {
   private final AtomicBoolean stopped = new AtomicBoolean();
   private final List<PlanDesk> desks = new CopyOnWriteArrayList<>();
   private ReadyWare ready;
+  private volatile boolean mayStop;
 
   public LoadPlanner(LoadRequest request) {
     this(request, EnvironmentMode.REPRODUCIBLE);
@@ -52,12 +53,17 @@ public final class LoadPlanner {
   public Load plan(SearchBudget budget, PlanWatch watch) {
     lay();
     Lead lead = new Lead(watch);
+    desks.get(0).coarse();
+    lead.offer(desks.get(0));
+    mayStop = true;
     for (PlanDesk desk : desks) {
-      desk.greedy();
-      lead.offer(desk);
+      if (!stopped.get()) {
+        desk.greedy();
+        lead.offer(desk);
+      }
     }
     if (!budget.isSpent() && !stopped.get()) {
-      Course course = new Course(lead, stopped::get);
+      Course course = new Course(lead, this::isStopped);
       if (budget.isInSteps()) {
         course.inSteps(desks, budget);
       } else {
@@ -65,6 +71,14 @@ public final class LoadPlanner {
       }
     }
     return lead.desk().evenlySpaced();
+  }
+
+  /**
+   * The first load is always finished: it takes a fraction of a second, and there is nothing else
+   * to keep.
+   */
+  private boolean isStopped() {
+    return mayStop && stopped.get();
   }
 
   private void lay() {
@@ -78,14 +92,14 @@ public final class LoadPlanner {
     Impossible impossible = new Impossible(request, stands);
     ready = new LotSorter(request).sort(impossible::refuses);
     for (Stand stand : stands) {
-      desks.add(new PlanDesk(stand, ready, mode, request.seed(), stopped::get));
+      desks.add(new PlanDesk(stand, ready, mode, request.seed(), this::isStopped));
     }
   }
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */
   private PlanDesk another(PlanDesk desk) {
     PlanDesk twin =
-        new PlanDesk(desk.stand(), ready, mode, request.seed() + TWIN_SEED, stopped::get);
+        new PlanDesk(desk.stand(), ready, mode, request.seed() + TWIN_SEED, this::isStopped);
     twin.adopt(desk);
     desks.add(twin);
     return twin;

@@ -32,8 +32,15 @@ final class PlanDesk {
     this.search = new LoadSearch(judge, rebuilder, mode, stop);
   }
 
+  void coarse() {
+    best = rebuilder.coarse();
+  }
+
   void greedy() {
-    best = rebuilder.greedy();
+    Sketch greedy = rebuilder.greedy();
+    if (best == null || Merit.of(greedy, judge).compareTo(merit()) > 0) {
+      best = greedy;
+    }
   }
 
   Stand stand() {

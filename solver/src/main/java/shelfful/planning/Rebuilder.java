@@ -47,7 +47,17 @@ final class Rebuilder {
     }
   }
 
-  /** A first load: the best-looking level of any column on top of it, until none can be built. */
+  /** A load at once: like {@link #greedy()}, but every shelf is left with room to spare. */
+  Sketch coarse() {
+    builder.coarsely(true);
+    Sketch sketch = greedy();
+    builder.coarsely(false);
+    return sketch;
+  }
+
+  /**
+   * A first good load: the best-looking level of any column on top of it, until none can be built.
+   */
   Sketch greedy() {
     Sketch sketch = new Sketch(judge.stand().columns(), judge.ware().lots().size());
     DoubleSupplier plain = () -> 1;

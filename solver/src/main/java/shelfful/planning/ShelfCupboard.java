@@ -24,6 +24,7 @@ final class ShelfCupboard {
   private final List<List<Spot>> spots = new ArrayList<>();
   private final boolean[][] shelfMeets;
   private final double postRadius;
+  private final Map<Point, List<KeepOut>> standsIn = new HashMap<>();
 
   ShelfCupboard(Stand stand) {
     this.stand = stand;
@@ -151,13 +152,20 @@ final class ShelfCupboard {
 
   /** Whether any of the posts between two heights would stand in a keep-out. */
   boolean postsMeetKeepOut(List<Point> at, long base, long top) {
-    for (KeepOut keepOut : stand.kiln().keepOuts()) {
-      if (sharesHeight(keepOut, base, top)
-          && at.stream().anyMatch(point -> StackFitter.standsIn(keepOut, point, postRadius))) {
-        return true;
+    for (Point point : at) {
+      for (KeepOut keepOut : standsIn.computeIfAbsent(point, this::keepOutsAt)) {
+        if (sharesHeight(keepOut, base, top)) {
+          return true;
+        }
       }
     }
     return false;
+  }
+
+  private List<KeepOut> keepOutsAt(Point point) {
+    return stand.kiln().keepOuts().stream()
+        .filter(keepOut -> StackFitter.standsIn(keepOut, point, postRadius))
+        .toList();
   }
 
   private static boolean sharesHeight(KeepOut keepOut, long from, long to) {

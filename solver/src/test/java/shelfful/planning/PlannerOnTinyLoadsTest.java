@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import shelfful.fixture.RandomDice;
 import shelfful.load.Load;
+import shelfful.ware.Batch;
 
 /**
  * Loads so small that the best is known: from the tables of equal discs in a disc, or by trying
@@ -145,20 +146,40 @@ class PlannerOnTinyLoadsTest {
     return false;
   }
 
-  /**
-   * A tall piece wastes a layer: one of 300 mm alone, or low ones on several layers. By worth the
-   * low ones win, unless the tall one must go.
-   */
+  /** One of 300 mm takes the whole kiln, low ones stand on several layers and are worth more. */
   @Test
   void theTallPieceWaitsUnlessItMustGo() {
-    Scene scene =
-        new Scene()
-            .cup("low", 200, 60)
-            .cup("tall", 355, 300)
-            .batch("L", "low", 8)
-            .batch("T", "tall", 1);
-    Load load = scene.plan(STEPS);
-    // Two discs of 200 mm lie side by side in 440; three need 2.1547 (100 + 3) = 222 > 223 no.
+    Load load = lowAndTall().plan(STEPS);
     assertThat(load.leftOut()).extracting(out -> out.pieceId()).containsExactly("T-001");
+    Scene urgent = lowAndTall();
+    urgent.but(PlannerOnTinyLoadsTest::mustGo);
+    assertThat(urgent.plan(STEPS).leftOut())
+        .extracting(out -> out.pieceId())
+        .doesNotContain("T-001")
+        .isNotEmpty();
+  }
+
+  private static Scene lowAndTall() {
+    return new Scene()
+        .cup("low", 200, 60)
+        .cup("tall", 355, 300)
+        .batch("L", "low", 8)
+        .batch("T", "tall", 1);
+  }
+
+  private static Batch mustGo(Batch batch) {
+    return new Batch(
+        batch.id(),
+        batch.formId(),
+        batch.glazeId(),
+        batch.quantity(),
+        batch.stage(),
+        batch.cone(),
+        true,
+        batch.priority(),
+        batch.due(),
+        batch.order(),
+        batch.set(),
+        batch.lidPlace());
   }
 }
