@@ -9,8 +9,8 @@ import javafx.scene.text.Text;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * The screen in memory that the tests paint on; started once, with the first use. It needs neither a
- * display nor a window system, but JavaFX sets words with libpango, libfreetype and a font of the
+ * The screen in memory that the tests paint on; started once, with the first use. It needs neither
+ * a display nor a window system, but JavaFX sets words with libpango, libfreetype and a font of the
  * machine: without them the tests that paint are skipped, and say so.
  */
 public final class Screen {
