@@ -3,7 +3,9 @@ package shelfful.ui.desk;
 import java.nio.file.Path;
 import java.time.Duration;
 import javafx.application.Application;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import shelfful.app.SearchLength;
 import shelfful.ui.task.FxTaskRunner;
@@ -13,6 +15,10 @@ import shelfful.ui.words.Words;
 public final class Desk extends Application {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 820;
+
+  /** Left for the window's own title bar. */
+  private static final double TITLE = 40;
+
   private static final SearchLength LENGTH = SearchLength.ofTime(Duration.ofSeconds(30));
 
   private DeskViewModel model;
@@ -23,7 +29,10 @@ public final class Desk extends Application {
     model = new DeskViewModel(words, new FxTaskRunner(), LENGTH);
     DeskWindow window = new DeskWindow(words, model, new AskForPlan(words, stage));
     stage.setTitle(words.of("window.title"));
-    stage.setScene(new Scene(window, WIDTH, HEIGHT));
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    stage.setScene(
+        new Scene(
+            window, Math.min(WIDTH, room.getWidth()), Math.min(HEIGHT, room.getHeight() - TITLE)));
     stage.setMinWidth(860);
     stage.setMinHeight(560);
     // The picture is sometimes lost while another window lies over this one.

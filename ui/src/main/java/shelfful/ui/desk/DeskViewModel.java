@@ -88,22 +88,28 @@ public final class DeskViewModel {
     String before = state.get();
     state.set(words.of("state.opening", name));
     tasks.start(
-        () -> OpenAPlan.open(file),
+        () -> drawn(OpenAPlan.open(file)),
         opened -> {
           state.set(before);
-          take(opened).ifPresent(load -> draw(load, name));
+          take(opened)
+              .ifPresent(
+                  load -> {
+                    show(load);
+                    state.set(told("state.opened", name));
+                  });
         },
-        this::failed);
+        fault -> {
+          state.set(before);
+          failed(fault);
+        });
   }
 
-  private void draw(InspectedLoad load, String name) {
-    tasks.start(
-        () -> ShownLoad.of(load),
-        drawn -> {
-          show(drawn);
-          state.set(told("state.opened", name));
-        },
-        this::failed);
+  private static Opened<ShownLoad> drawn(Opened<InspectedLoad> opened) {
+    if (opened instanceof Opened.Ready<InspectedLoad> ready) {
+      return new Opened.Ready<>(ShownLoad.of(ready.value()), ready.notes());
+    }
+    Opened.Refused<InspectedLoad> refused = (Opened.Refused<InspectedLoad>) opened;
+    return new Opened.Refused<>(refused.breaksRules(), refused.sentences());
   }
 
   /** Plans the demo for everybody to see. */

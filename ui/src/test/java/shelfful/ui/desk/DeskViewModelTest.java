@@ -145,8 +145,7 @@ class DeskViewModelTest {
         .as("one step for all that was better, one for the end")
         .isEqualTo(2);
     assertThat(slow.shown().get()).isEmpty();
-    tasks.doWork();
-    tasks.doSteps();
+    assertThat(slow.state().get()).isEqualTo("Opening demo.plan.json…");
     tasks.doWork();
     tasks.doSteps();
     assertThat(slow.state().get()).endsWith("From demo.plan.json.");

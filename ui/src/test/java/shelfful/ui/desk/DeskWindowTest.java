@@ -55,11 +55,13 @@ class DeskWindowTest {
 
   @AfterEach
   void closeTheWindow() {
-    Screen.on(
-        () -> {
-          stage.close();
-          return null;
-        });
+    if (stage != null) {
+      Screen.on(
+          () -> {
+            stage.close();
+            return null;
+          });
+    }
   }
 
   private void settle() {
