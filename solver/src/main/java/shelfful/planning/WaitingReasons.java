@@ -95,18 +95,7 @@ final class WaitingReasons {
     if (tallestRoom == 0) {
       return emptyKiln(piece, height);
     }
-    String where =
-        layersTallEnough == 0
-            ? String.format(
-                Locale.ROOT,
-                "no layer is as high as it needs (%s; the highest has %s)",
-                height,
-                text(tallestRoom))
-            : String.format(
-                Locale.ROOT,
-                "none of the %d layers that are high enough (%s) takes one more",
-                layersTallEnough,
-                height);
+    String where = where(layersTallEnough, height, text(tallestRoom));
     String sentence =
         String.format(
             Locale.ROOT,
@@ -127,6 +116,22 @@ final class WaitingReasons {
             + " tall) even in the empty kiln: posts, keep-outs, zones or the shelves beside leave"
             + " too little.",
         "Try another column plan, or look whether a clearance is larger than it need be.");
+  }
+
+  private static String where(int layersTallEnough, String height, String highest) {
+    if (layersTallEnough == 0) {
+      return String.format(
+          Locale.ROOT, "no layer is as high as it needs (%s; the highest has %s)", height, highest);
+    }
+    if (layersTallEnough == 1) {
+      return String.format(
+          Locale.ROOT, "the only layer that is high enough (%s) takes no more", height);
+    }
+    return String.format(
+        Locale.ROOT,
+        "none of the %d layers that are high enough (%s) takes one more",
+        layersTallEnough,
+        height);
   }
 
   private String text(long micrometres) {

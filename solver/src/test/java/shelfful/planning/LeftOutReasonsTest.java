@@ -170,7 +170,7 @@ class LeftOutReasonsTest {
   @Test
   void noRoom() {
     Scene scene = cups().cup("drum", 300, 300).batch("A", "drum", 2);
-    assertThat(sentence(scene, "A-002", Reason.NO_ROOM)).contains("1", "300 mm");
+    assertThat(sentence(scene, "A-002", Reason.NO_ROOM)).contains("the only layer", "300 mm");
   }
 
   @Test
