@@ -10,6 +10,7 @@ import java.time.format.DateTimeParseException;
 import java.util.logging.LogManager;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import shelfful.app.WarmUp;
 import shelfful.files.SaveFailed;
 
 /** The program. */
@@ -31,6 +32,9 @@ public final class Shelfful implements Runnable {
   /** Runs a command and ends the program with its exit code. */
   public static void main(String[] args) {
     readLoggingConfiguration();
+    if (args.length > 0 && args[0].equals("plan")) {
+      WarmUp.start();
+    }
     int code = run(args, utf8(System.out), utf8(System.err));
     System.exit(code);
   }
