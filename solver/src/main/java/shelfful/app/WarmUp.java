@@ -32,6 +32,7 @@ import shelfful.ware.Catcher;
 import shelfful.ware.FiringKind;
 import shelfful.ware.Form;
 import shelfful.ware.LidPlace;
+import shelfful.ware.Lug;
 import shelfful.ware.Outline;
 import shelfful.ware.Profile;
 import shelfful.ware.Shrinkage;
@@ -82,13 +83,14 @@ public final class WarmUp {
 
   private static Studio studio() {
     Outline round = new Outline.Round(mm(80));
+    Lug handle = new Lug("handle", Angle.ZERO, mm(75), mm(18), mm(20), mm(80));
     Form cup =
         new Form(
             "cup",
             "cup",
             Stage.BISQUE,
             Shrinkage.NONE,
-            Profile.upright(round, round, mm(90), List.of()),
+            Profile.upright(round, round, mm(90), List.of(handle)),
             Optional.empty(),
             new Mass(300),
             mm(1),

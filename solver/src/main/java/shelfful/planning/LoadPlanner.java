@@ -51,13 +51,15 @@ public final class LoadPlanner {
    * @return the best load, evenly spaced
    */
   public Load plan(SearchBudget budget, PlanWatch watch) {
-    lay();
+    List<Stand> stands = lay();
     Lead lead = new Lead(watch);
-    desks.get(0).coarse();
-    lead.offer(desks.get(0));
+    PlanDesk first = desk(stands.get(0));
+    first.coarse();
+    lead.offer(first);
     mayStop = true;
-    for (PlanDesk desk : desks) {
+    for (Stand stand : stands) {
       if (!stopped.get()) {
+        PlanDesk desk = stand == first.stand() ? first : desk(stand);
         desk.greedy();
         lead.offer(desk);
       }
@@ -81,7 +83,8 @@ public final class LoadPlanner {
     return mayStop && stopped.get();
   }
 
-  private void lay() {
+  /** The column plans to choose from; sorts the ware on the way. */
+  private List<Stand> lay() {
     Kiln kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
     List<Stand> stands =
         kiln.columnPlans().stream()
@@ -91,9 +94,13 @@ public final class LoadPlanner {
             .toList();
     Impossible impossible = new Impossible(request, stands);
     ready = new LotSorter(request).sort(impossible::refuses);
-    for (Stand stand : stands) {
-      desks.add(new PlanDesk(stand, ready, mode, request.seed(), this::isStopped));
-    }
+    return stands;
+  }
+
+  private PlanDesk desk(Stand stand) {
+    PlanDesk desk = new PlanDesk(stand, ready, mode, request.seed(), this::isStopped);
+    desks.add(desk);
+    return desk;
   }
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */
