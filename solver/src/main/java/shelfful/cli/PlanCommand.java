@@ -54,8 +54,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--seconds",
       paramLabel = "N",
-      defaultValue = "15",
-      description = "How long to search. Default: 15.")
+      defaultValue = "13",
+      description = "How long to search. Default: 13.")
   private int seconds;
 
   @Option(
