@@ -2,20 +2,16 @@ package shelfful.cli;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import shelfful.drawing.LoadDrawing;
-import shelfful.drawing.PdfSurface;
+import shelfful.app.OpenAPlan;
+import shelfful.app.Opened;
 import shelfful.files.AtomicSave;
-import shelfful.files.PlanReader;
 import shelfful.files.SaveFailed;
-import shelfful.inspect.Inspection;
-import shelfful.inspect.Inspector;
-import shelfful.load.Load;
+import shelfful.inspect.InspectedLoad;
 
 /** Draws the loading sheets of a plan. */
 @Command(
@@ -50,23 +46,18 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SaveFailed {
-    Optional<Load> load = new Reading(err).take(PlanReader.read(planFile));
-    if (load.isEmpty()) {
-      return ExitCodes.BAD_INPUT;
+    Opened<InspectedLoad> opened = OpenAPlan.open(planFile);
+    if (opened instanceof Opened.Refused<InspectedLoad> refused) {
+      if (refused.breaksRules()) {
+        err.println("The plan breaks rules and is not drawn:");
+      }
+      refused.sentences().forEach(err::println);
+      return refused.breaksRules() ? ExitCodes.RULE_BROKEN : ExitCodes.BAD_INPUT;
     }
-    Inspection inspection = new Inspector().inspect(load.get());
-    if (inspection instanceof Inspection.Failed failed) {
-      err.println("The plan breaks rules and is not drawn:");
-      failed.findings().forEach(finding -> err.println("  " + finding.sentence()));
-      return ExitCodes.RULE_BROKEN;
-    }
+    Opened.Ready<InspectedLoad> ready = (Opened.Ready<InspectedLoad>) opened;
+    ready.notes().forEach(err::println);
     Path to = target == null ? besidePlan() : target;
-    LoadDrawing drawing =
-        LoadDrawing.of(
-            ((Inspection.Passed) inspection).load(),
-            sheets.paper,
-            sheets.unitOr(load.get().request().studio().unit()));
-    AtomicSave.save(to, PdfSurface.bytes(drawing));
+    AtomicSave.save(to, sheets.pdf(ready.value()));
     out.println(to);
     return ExitCodes.DONE;
   }

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -136,7 +135,7 @@ final class PlanCommand implements Callable<Integer> {
   private SearchLength length() {
     return steps != null
         ? SearchLength.ofSteps(steps)
-        : SearchLength.ofTime(Duration.ofMillis(TimeUnit.SECONDS.toMillis(seconds)));
+        : SearchLength.ofTime(Duration.ofSeconds(seconds));
   }
 
   private Optional<LoadRequest> request(Studio studio, List<Batch> batches) {

@@ -3,8 +3,6 @@ package shelfful.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import shelfful.drawing.LoadDrawing;
-import shelfful.drawing.PdfSurface;
 import shelfful.files.AtomicSave;
 import shelfful.files.PlanWriter;
 import shelfful.files.SaveFailed;
@@ -30,9 +28,7 @@ final class PlanFiles {
     Files.createDirectories(folder);
     planBytes = PlanWriter.bytes(load);
     AtomicSave.save(plan, planBytes);
-    LoadDrawing drawing =
-        LoadDrawing.of(load, options.paper, options.unitOr(load.load().request().studio().unit()));
-    AtomicSave.save(sheets, PdfSurface.bytes(drawing));
+    AtomicSave.save(sheets, options.pdf(load));
   }
 
   Path plan() {

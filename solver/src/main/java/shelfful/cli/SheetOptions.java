@@ -1,7 +1,10 @@
 package shelfful.cli;
 
 import picocli.CommandLine.Option;
+import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.PaperSize;
+import shelfful.drawing.PdfSurface;
+import shelfful.inspect.InspectedLoad;
 import shelfful.measure.LengthUnit;
 
 /** Options that say how sheets look. */
@@ -18,6 +21,12 @@ final class SheetOptions {
       paramLabel = "UNIT",
       description = "millimetres, centimetres or inches. Default: the studio's.")
   LengthUnit unit;
+
+  /** The loading sheets of a load, as PDF. */
+  byte[] pdf(InspectedLoad load) {
+    LengthUnit studios = load.load().request().studio().unit();
+    return PdfSurface.bytes(LoadDrawing.of(load, paper, unitOr(studios)));
+  }
 
   LengthUnit unitOr(LengthUnit studios) {
     return unit == null ? studios : unit;

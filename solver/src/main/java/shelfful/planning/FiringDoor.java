@@ -6,9 +6,12 @@ import shelfful.load.LeftOut;
 import shelfful.load.LeftOut.Reason;
 import shelfful.load.LoadRequest;
 import shelfful.measure.Cone;
+import shelfful.ware.Catcher;
 import shelfful.ware.FiringKind;
+import shelfful.ware.Form;
 import shelfful.ware.Glaze;
 import shelfful.ware.Piece;
+import shelfful.ware.StandingWare;
 
 /**
  * Turns away what may not go into a firing whatever the setting: wrong stage, cone or atmosphere.
@@ -34,6 +37,23 @@ final class FiringDoor {
       return Optional.empty();
     }
     return piece.batch().glazeId().flatMap(request.studio()::glaze);
+  }
+
+  /** What goes under a piece in this firing, if anything does. */
+  Optional<Catcher> catcher(Piece piece) {
+    return glaze(piece)
+        .filter(glaze -> glaze.needsCatcherUnder(form(piece)))
+        .map(glaze -> request.studio().rules().catcher());
+  }
+
+  /** A piece as it stands in this firing. */
+  StandingWare standing(Piece piece) {
+    return StandingWare.of(
+        form(piece), piece.part(), request.firing().kind().goesIn(), catcher(piece));
+  }
+
+  Form form(Piece piece) {
+    return request.studio().form(piece.batch().formId()).orElseThrow();
   }
 
   private Optional<LeftOut> wrongStage(Piece piece) {

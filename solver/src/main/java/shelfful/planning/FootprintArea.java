@@ -17,7 +17,7 @@ final class FootprintArea {
     double reach = 0;
     for (Part part : body.parts()) {
       if (!(part.shape() instanceof Capsule)) {
-        widest = Math.max(widest, area(part.shape()));
+        widest = Math.max(widest, part.shape().area());
         reach = Math.max(reach, leastRadius(part.shape()));
       }
     }
@@ -33,31 +33,11 @@ final class FootprintArea {
 
   /** How far a body reaches from its axis at most, in millimetres, its foot included. */
   static double reach(BodyKind body) {
-    double reach = reach(body.foot());
+    double reach = body.foot().reach();
     for (Part part : body.parts()) {
-      reach = Math.max(reach, reach(part.shape()));
+      reach = Math.max(reach, part.shape().reach());
     }
     return reach;
-  }
-
-  private static double reach(Shape shape) {
-    if (shape instanceof Disc disc) {
-      return Math.hypot(disc.x(), disc.y()) + disc.radius();
-    }
-    if (shape instanceof Capsule bar) {
-      double first = Math.hypot(bar.x1(), bar.y1());
-      return Math.max(first, Math.hypot(bar.x2(), bar.y2())) + bar.radius();
-    }
-    Oval oval = (Oval) shape;
-    return Math.hypot(oval.x(), oval.y()) + Math.max(oval.halfLength(), oval.halfWidth());
-  }
-
-  private static double area(Shape shape) {
-    if (shape instanceof Disc disc) {
-      return Math.PI * disc.radius() * disc.radius();
-    }
-    Oval oval = (Oval) shape;
-    return Math.PI * oval.halfLength() * oval.halfWidth();
   }
 
   private static double leastRadius(Shape shape) {

@@ -20,7 +20,6 @@ import shelfful.packing.Part;
 import shelfful.packing.ShelfPacker;
 import shelfful.packing.ShelfQuestion;
 import shelfful.packing.ShelfSpace;
-import shelfful.ware.Catcher;
 import shelfful.ware.Form;
 import shelfful.ware.Glaze;
 import shelfful.ware.Piece;
@@ -62,12 +61,9 @@ final class Impossible {
   }
 
   private Optional<Refusal> find(Piece piece) {
-    Form form = request.studio().form(piece.batch().formId()).orElseThrow();
+    Form form = door.form(piece);
     Optional<Glaze> glaze = door.glaze(piece);
-    Optional<Catcher> catcher =
-        glaze.filter(g -> g.needsCatcherUnder(form)).map(g -> request.studio().rules().catcher());
-    StandingWare ware =
-        StandingWare.of(form, piece.part(), request.firing().kind().goesIn(), catcher);
+    StandingWare ware = door.standing(piece);
     List<Spot> spots = stands.stream().flatMap(stand -> stand.spots().stream()).toList();
     if (spots.stream().allMatch(spot -> spot.shelves().isEmpty())) {
       return noShelfForCone();
@@ -119,8 +115,7 @@ final class Impossible {
   }
 
   private long mostHeight(Stand stand, Spot spot) {
-    PostCupboard cupboard = new PostCupboard(request.studio());
-    StackFitter fitter = new StackFitter(stand, cupboard);
+    StackFitter fitter = new StackFitter(stand, stand.cupboard());
     StackNeeds needs = new StackNeeds(stand.columns());
     StackNeeds.Level empty = new StackNeeds.Level(0, new long[spot.owner().places().size()]);
     return fitter
@@ -204,9 +199,8 @@ final class Impossible {
 
   /** A shelf with nothing on it but what the wall and its neighbours ask. */
   private ShelfSpace emptySpace(Stand stand, Spot spot) {
-    double widest = new PostCupboard(request.studio()).widest();
     return spaces
-        .computeIfAbsent(stand, s -> new ShelfSpaces(s, 0, widest))
+        .computeIfAbsent(stand, s -> new ShelfSpaces(s, 0, s.cupboard().widest()))
         .space(spot, List.of(), stand.ceiling(), 0)
         .space();
   }

@@ -166,13 +166,10 @@ final class LayerFiller {
     }
 
     private boolean fits(int[] tried) {
-      if (coarse) {
+      boolean surely = appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area;
+      if (surely || coarse) {
         asked = false;
-        return appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area;
-      }
-      if (appeal.roomTaken(judge.byKind(tried)) < SURELY_FITS * area) {
-        asked = false;
-        return true;
+        return surely;
       }
       Packed found = judge.packed(spot, level, tried, setting);
       setting = found == null ? setting : found;

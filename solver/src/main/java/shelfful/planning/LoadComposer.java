@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import shelfful.geometry.Pose;
+import shelfful.kiln.Shelf;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
@@ -20,8 +21,6 @@ import shelfful.packing.Placed;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.planning.Stacking.PostGroup;
-import shelfful.ware.Form;
-import shelfful.ware.Glaze;
 import shelfful.ware.Piece;
 
 /**
@@ -31,6 +30,7 @@ import shelfful.ware.Piece;
 final class LoadComposer {
   private final SketchJudge judge;
   private final Settler settler;
+  private final FiringDoor door;
   private final WaitingReasons reasons;
 
   /** Chooses the final setting of a shelf. */
@@ -42,6 +42,7 @@ final class LoadComposer {
   LoadComposer(SketchJudge judge, Settler settler) {
     this.judge = judge;
     this.settler = settler;
+    this.door = new FiringDoor(judge.stand().request());
     this.reasons = new WaitingReasons(judge);
   }
 
@@ -79,6 +80,9 @@ final class LoadComposer {
     private final Stacking stacking;
     private final List<Deque<Piece>> pieces = new ArrayList<>();
 
+    /** The spot of each layer, in the layers' order. */
+    private final List<Spot> spots = new ArrayList<>();
+
     Writing(Sketch sketch, Stacking stacking) {
       this.sketch = sketch;
       this.stacking = stacking;
@@ -95,6 +99,7 @@ final class LoadComposer {
         for (int l = 0; l < sketch.levels(c); l++) {
           for (Spot spot : judge.stand().spotsOf(c)) {
             layers.add(layer("L" + (layers.size() + 1), spot, l));
+            spots.add(spot);
           }
         }
       }
@@ -138,22 +143,13 @@ final class LoadComposer {
                 piece.id(),
                 Point.ofMillimetres(pose.x(), pose.y()),
                 turns ? Angle.ofRadians(pose.angle()) : Angle.ZERO,
-                onCatcher(piece)));
+                door.catcher(piece).isPresent()));
       }
       return placements;
     }
 
-    private boolean onCatcher(Piece piece) {
-      var request = judge.stand().request();
-      Form form = request.studio().form(piece.batch().formId()).orElseThrow();
-      return new FiringDoor(request)
-          .glaze(piece)
-          .map((Glaze glaze) -> glaze.needsCatcherUnder(form))
-          .orElse(false);
-    }
-
     List<StandingPost> posts(List<Layer> layers) {
-      PostCupboard cupboard = new PostCupboard(judge.stand().request().studio());
+      PostCupboard cupboard = judge.stand().cupboard();
       List<StandingPost> posts = new ArrayList<>();
       for (PostGroup group : stacking.posts()) {
         for (int i = 0; i < group.at().size(); i++) {
@@ -173,29 +169,18 @@ final class LoadComposer {
     private List<String> carried(List<Layer> layers, Point at, PostGroup group, int index) {
       long top = group.base() + height(group.makings().get(index));
       List<String> carried = new ArrayList<>();
-      for (Layer layer : layers) {
-        var column =
-            judge.stand().plan().columns().stream()
-                .filter(candidate -> candidate.id().equals(layer.columnId()))
-                .findFirst()
-                .orElseThrow();
-        var shelf = judge.stand().request().studio().shelf(layer.shelfId()).orElseThrow();
+      for (int i = 0; i < layers.size(); i++) {
+        Layer layer = layers.get(i);
+        Spot spot = spots.get(i);
+        Shelf shelf = judge.stand().request().studio().shelf(layer.shelfId()).orElseThrow();
         long underside = layer.z().minus(shelf.thickness()).micrometres();
-        if (underside == top && column.posts().contains(at) && liesOver(layer, at)) {
+        if (underside == top
+            && spot.owner().posts().contains(at)
+            && PostUnderShelf.touches(judge.stand(), spot, at)) {
           carried.add(layer.id());
         }
       }
       return carried;
-    }
-
-    private boolean liesOver(Layer layer, Point at) {
-      Spot spot =
-          judge.stand().spots().stream()
-              .filter(candidate -> candidate.owner().id().equals(layer.columnId()))
-              .filter(candidate -> candidate.place() == layer.place())
-              .findFirst()
-              .orElseThrow();
-      return PostUnderShelf.touches(judge.stand(), spot, at);
     }
 
     private long height(int[] making) {

@@ -13,7 +13,6 @@ import shelfful.load.LeftOut;
 import shelfful.load.LoadRequest;
 import shelfful.measure.Length;
 import shelfful.packing.BodyKind;
-import shelfful.ware.Catcher;
 import shelfful.ware.Form;
 import shelfful.ware.Glaze;
 import shelfful.ware.KeptApart;
@@ -91,9 +90,9 @@ final class LotSorter {
 
   private Lot lot(int index, List<Piece> pieces, int bundle) {
     Piece first = pieces.get(0);
-    Form form = request.studio().form(first.batch().formId()).orElseThrow();
+    Form form = door.form(first);
     Optional<Glaze> glaze = door.glaze(first);
-    WareKind kind = kind(first, form, glaze);
+    WareKind kind = kind(first);
     StandingWare ware = kind.ware();
     int order =
         first
@@ -115,13 +114,10 @@ final class LotSorter {
         order);
   }
 
-  WareKind kind(Piece piece, Form form, Optional<Glaze> glaze) {
-    Optional<Catcher> catcher =
-        glaze.filter(g -> g.needsCatcherUnder(form)).map(g -> request.studio().rules().catcher());
-    StandingWare ware =
-        StandingWare.of(form, piece.part(), request.firing().kind().goesIn(), catcher);
-    Optional<String> gapGlaze = glaze.filter(this::matters).map(Glaze::id);
-    KindKey key = new KindKey(ware, form.tolerance(), gapGlaze);
+  private WareKind kind(Piece piece) {
+    Form form = door.form(piece);
+    Optional<String> gapGlaze = door.glaze(piece).filter(this::matters).map(Glaze::id);
+    KindKey key = new KindKey(door.standing(piece), form.tolerance(), gapGlaze);
     return kinds.computeIfAbsent(key, k -> make(k, form.name()));
   }
 

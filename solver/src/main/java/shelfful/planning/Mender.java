@@ -70,12 +70,7 @@ final class Mender {
     for (Lot lot : lots) {
       int tooMany = placed[lot.index()] - whole[lot.bundle()];
       for (Spot spot : judge.stand().spots()) {
-        for (int l = sketch.levels(spot.column()) - 1; l >= 0 && tooMany > 0; l--) {
-          int[] counts = sketch.counts(spot.column(), l, spot.place());
-          int taken = Math.min(tooMany, counts[lot.index()]);
-          counts[lot.index()] -= taken;
-          tooMany -= taken;
-        }
+        tooMany -= sketch.takeOff(spot, lot.index(), tooMany);
       }
     }
   }

@@ -77,13 +77,7 @@ final class MissingMates {
     int left = wanted;
     List<Spot> spots = judge.stand().spots();
     for (int s = spots.size() - 1; s >= 0; s--) {
-      Spot spot = spots.get(s);
-      for (int l = sketch.levels(spot.column()) - 1; l >= 0 && left > 0; l--) {
-        int[] counts = sketch.counts(spot.column(), l, spot.place());
-        int taken = Math.min(left, counts[lot]);
-        counts[lot] -= taken;
-        left -= taken;
-      }
+      left -= sketch.takeOff(spots.get(s), lot, left);
     }
   }
 

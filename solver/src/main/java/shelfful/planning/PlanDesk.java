@@ -20,8 +20,8 @@ final class PlanDesk {
 
   PlanDesk(Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
     PairGaps gaps = new PairGaps(stand.request());
-    double widestPost = new PostCupboard(stand.request().studio()).widest();
-    ShelfSpaces spaces = new ShelfSpaces(stand, gaps.widest(ware.kinds()), widestPost);
+    ShelfSpaces spaces =
+        new ShelfSpaces(stand, gaps.widest(ware.kinds()), stand.cupboard().widest());
     this.seed = seed;
     this.stop = stop;
     double[][] between = gaps.between(ware.kinds());

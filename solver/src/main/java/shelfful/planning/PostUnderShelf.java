@@ -11,7 +11,7 @@ final class PostUnderShelf {
   private PostUnderShelf() {}
 
   static boolean touches(Stand stand, Spot spot, Point at) {
-    double radius = new PostCupboard(stand.request().studio()).widest() / 2;
+    double radius = stand.cupboard().widest() / 2;
     double[] centre = spot.frame().toShelf(at.x().millimetres(), at.y().millimetres());
     Region shelf = KilnRegions.shelf(spot.shelves().get(0).outline());
     double inside = Gap.inside(new Disc(0, 0, radius), Pose.at(centre[0], centre[1]), shelf);

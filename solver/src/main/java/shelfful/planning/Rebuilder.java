@@ -118,10 +118,7 @@ final class Rebuilder {
     for (int i = 0; i < count && at[1] < sketch.levels(at[0]); i++) {
       sketch.removeLevel(at[0], at[1]);
     }
-    int position = Math.min(at[1], sketch.levels(at[0]));
-    while (builder.build(sketch, at[0], position, noise)) {
-      position++;
-    }
+    fillUp(sketch, at, noise);
   }
 
   private void rebuildTwo(Sketch sketch, int[] at, Random random, DoubleSupplier noise) {
@@ -148,7 +145,7 @@ final class Rebuilder {
   private void fillUp(Sketch sketch, int[] at, DoubleSupplier noise) {
     int position = Math.min(at[1], sketch.levels(at[0]));
     while (builder.build(sketch, at[0], position, noise)) {
-      position = Math.min(position + 1, sketch.levels(at[0]));
+      position++;
     }
   }
 

@@ -16,17 +16,13 @@ import shelfful.packing.ShelfQuestion;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 
 /**
- * Every shelf answer of a run, each asked once. The first answer to a question is kept, so that
- * whether a layer fits is a pure function of what stands on it; what holds too much for a smaller
- * question holds too much for a larger one.
+ * Every shelf answer of a run. A setting once found is kept for the run, so a sketch that was found
+ * to stand stands whenever it is looked at again. What the packer found no setting for is refused,
+ * and so is all that holds at least as much, until the search tries harder. What looks hopelessly
+ * full is declined without asking and without being remembered: it may be asked about later, when
+ * fuller shelves have been found.
  */
 final class ShelfAnswers {
-  /**
-   * Enough when a neighbouring setting is at hand or there is room to spare; the search asks
-   * thousands.
-   */
-  private static final Effort HASTY = new Effort(1, 3);
-
   /**
    * A shelf may be this much fuller than any before in the same space before the packer is not even
    * asked.

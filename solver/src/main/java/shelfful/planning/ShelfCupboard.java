@@ -30,7 +30,7 @@ final class ShelfCupboard {
     this.stand = stand;
     List<KeepOut> keepOuts = stand.kiln().keepOuts();
     shelfMeets = new boolean[stand.columns()][keepOuts.size()];
-    postRadius = new PostCupboard(stand.request().studio()).widest() / 2;
+    postRadius = stand.cupboard().widest() / 2;
     for (int c = 0; c < stand.columns(); c++) {
       spots.add(stand.spotsOf(c));
       for (int k = 0; k < keepOuts.size(); k++) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import shelfful.geometry.Bound;
 import shelfful.geometry.Capsule;
 import shelfful.geometry.Disc;
@@ -214,6 +215,8 @@ final class ShelfSpaces {
 
   /** A space as text, rounded far below the margin, so that like spaces are found to be like. */
   private static final class SpaceText {
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
+
     private SpaceText() {}
 
     static String of(ShelfSpace space) {
@@ -239,9 +242,7 @@ final class ShelfSpaces {
 
     /** Rounds every number within a record's text. */
     private static String rounded(String text) {
-      return java.util.regex.Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?")
-          .matcher(text)
-          .replaceAll(match -> rounded(Double.parseDouble(match.group())));
+      return NUMBER.matcher(text).replaceAll(match -> rounded(Double.parseDouble(match.group())));
     }
   }
 }

@@ -73,6 +73,18 @@ final class Sketch {
     columns.get(otherColumn).set(otherLevel, kept);
   }
 
+  /** Takes up to so many of a lot off one spot's shelves, the highest first; returns how many. */
+  int takeOff(Spot spot, int lot, int most) {
+    int taken = 0;
+    for (int l = levels(spot.column()) - 1; l >= 0 && taken < most; l--) {
+      int[] counts = counts(spot.column(), l, spot.place());
+      int here = Math.min(most - taken, counts[lot]);
+      counts[lot] -= here;
+      taken += here;
+    }
+    return taken;
+  }
+
   boolean isEmpty(int column, int level) {
     for (int[] counts : columns.get(column).get(level)) {
       for (int count : counts) {

@@ -1,5 +1,6 @@
 package shelfful.planning;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class SketchJudge {
     this.ware = ware;
     this.spaces = spaces;
     this.answers = answers;
-    this.fitter = new StackFitter(stand, new PostCupboard(stand.request().studio()));
+    this.fitter = new StackFitter(stand, stand.cupboard());
     this.apart = new KeptApartPairs(stand.request(), ware.lots());
   }
 
@@ -176,7 +177,7 @@ final class SketchJudge {
   /** For each bundle how many whole sets are in. */
   int[] leastOfBundles(int[] placed) {
     int[] least = new int[ware.bundles()];
-    java.util.Arrays.fill(least, Integer.MAX_VALUE);
+    Arrays.fill(least, Integer.MAX_VALUE);
     for (Lot lot : ware.lots()) {
       least[lot.bundle()] = Math.min(least[lot.bundle()], placed[lot.index()]);
     }

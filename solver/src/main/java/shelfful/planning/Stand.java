@@ -20,7 +20,9 @@ final class Stand {
   private final LoadRequest request;
   private final Kiln kiln;
   private final ColumnPlan plan;
+  private final PostCupboard cupboard;
   private final List<Spot> spots = new ArrayList<>();
+  private final List<List<Spot>> spotsOf = new ArrayList<>();
   private final List<List<Integer>> below = new ArrayList<>();
   private final List<List<Integer>> above = new ArrayList<>();
 
@@ -28,6 +30,7 @@ final class Stand {
     this.request = request;
     this.kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
     this.plan = plan;
+    this.cupboard = new PostCupboard(request.studio());
     List<String> ids = plan.columns().stream().map(Column::id).toList();
     for (int c = 0; c < ids.size(); c++) {
       Column column = plan.columns().get(c);
@@ -36,9 +39,13 @@ final class Stand {
       for (int lower : below.get(c)) {
         above.get(lower).add(c);
       }
+      List<Spot> own = new ArrayList<>();
       for (int p = 0; p < column.places().size(); p++) {
-        spots.add(new Spot(spots.size(), c, p, column, column.places().get(p), usable(column, p)));
+        own.add(
+            new Spot(spots.size() + p, c, p, column, column.places().get(p), usable(column, p)));
       }
+      spots.addAll(own);
+      spotsOf.add(own);
     }
   }
 
@@ -78,7 +85,12 @@ final class Stand {
   }
 
   List<Spot> spotsOf(int column) {
-    return spots.stream().filter(spot -> spot.column() == column).toList();
+    return spotsOf.get(column);
+  }
+
+  /** The posts there are to stand shelves on. */
+  PostCupboard cupboard() {
+    return cupboard;
   }
 
   /** Columns that this one stands on. */

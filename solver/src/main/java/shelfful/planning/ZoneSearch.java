@@ -13,7 +13,7 @@ final class ZoneSearch {
 
   ZoneSearch(Stand stand) {
     this.stand = stand;
-    this.fitter = new StackFitter(stand, new PostCupboard(stand.request().studio()));
+    this.fitter = new StackFitter(stand, stand.cupboard());
   }
 
   boolean finds(long height, Set<Zone> forbidden) {
