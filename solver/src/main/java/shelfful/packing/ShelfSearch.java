@@ -48,7 +48,6 @@ final class ShelfSearch {
    */
   Packed run(Effort effort, List<Placed> near) {
     minimiser.atMost(effort.isHasty() ? Minimiser.HASTY_STEPS : Minimiser.PATIENT_STEPS);
-    long budget = (long) effort.starts() * (1 + effort.hops());
     double[] at = new double[energy.unknowns()];
     if (near.isEmpty()) {
       starts.build(at);
@@ -56,7 +55,9 @@ final class ShelfSearch {
       starts.near(at, near);
     }
     double least = relax(at);
-    double hopeless = HOPELESS * squaredReach();
+    double squaredReach = squaredReach();
+    double hopeless = HOPELESS * squaredReach;
+    long budget = effort.relaxings(least / squaredReach);
     for (int round = 1; ; round++) {
       Packed found = null;
       if (energy.fits()) {

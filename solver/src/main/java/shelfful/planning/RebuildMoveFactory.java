@@ -56,7 +56,7 @@ public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, R
     SlotCounts counts = SlotCounts.of(load.pieces());
     SketchJudge judge = load.rulebook().judge();
     Sketch now = counts.sketch(judge.stand(), judge.ware().lots().size());
-    for (int i = 0; i < TRIES; i++) {
+    for (int i = 0; i < TRIES && !bench.isTimeUp(); i++) {
       Sketch proposed = bench.rebuilder().propose(now, random);
       if (proposed != null && bench.hasRoomFor(proposed)) {
         List<RebuildMove.Change> changes = bench.slots().changes(load.pieces(), proposed);

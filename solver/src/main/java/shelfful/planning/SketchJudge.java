@@ -23,6 +23,8 @@ final class SketchJudge {
   private final ShelfSpaces spaces;
   private final ShelfAnswers answers;
   private final KeptApartPairs apart;
+  private final HeightClasses classes;
+  private final MetLayers met;
   private final Map<Sketch, Evaluation> remembered =
       new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -40,6 +42,8 @@ final class SketchJudge {
     this.answers = answers;
     this.fitter = new StackFitter(stand, stand.cupboard());
     this.apart = new KeptApartPairs(stand.request(), ware.lots());
+    this.classes = new HeightClasses(ware);
+    this.met = new MetLayers(stand.spots().size(), classes);
   }
 
   /** From now on asks the packer to try this hard, and forgets what was refused with less. */
@@ -114,8 +118,30 @@ final class SketchJudge {
 
   /** The setting of a shelf's counts, or null when it holds too much. */
   Packed packed(Spot spot, LevelStand level, int[] lotCounts, Packed near) {
-    int[] kinds = byKind(lotCounts);
-    return answers.ask(space(spot, level, tallest(lotCounts)), kinds, near);
+    return packed(spot, level, byKind(lotCounts), tallest(lotCounts), near);
+  }
+
+  /** The setting of so many of each kind, or null when it is too much. */
+  Packed packedKinds(Spot spot, LevelStand level, int[] kinds, Packed near) {
+    return packed(spot, level, kinds, classes.height(classes.of(kinds)), near);
+  }
+
+  private Packed packed(Spot spot, LevelStand level, int[] kinds, long tallest, Packed near) {
+    NumberedSpace space = space(spot, level, tallest);
+    Packed found = answers.ask(space, kinds, near);
+    if (found != null && !found.bodies().isEmpty()) {
+      met.met(spot, level.postsOn().isEmpty(), space, kinds);
+    }
+    return found;
+  }
+
+  HeightClasses classes() {
+    return classes;
+  }
+
+  /** Every content found to fit so far. */
+  MetLayers met() {
+    return met;
   }
 
   /**

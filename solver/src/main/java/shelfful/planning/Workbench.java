@@ -1,13 +1,39 @@
 package shelfful.planning;
 
-/**
- * What proposals are made with.
- *
- * @param rebuilder makes them
- * @param slots turns them into changes of pieces
- * @param mostLevels how many levels a column may have at most
- */
-record Workbench(Rebuilder rebuilder, SlotTable slots, int mostLevels) {
+/** What proposals are made with. */
+final class Workbench {
+  private final Rebuilder rebuilder;
+  private final SlotTable slots;
+  private final int mostLevels;
+  private SearchBudget budget = SearchBudget.ofSteps(1);
+
+  /**
+   * @param rebuilder makes proposals
+   * @param slots turns them into changes of pieces
+   * @param mostLevels how many levels a column may have at most
+   */
+  Workbench(Rebuilder rebuilder, SlotTable slots, int mostLevels) {
+    this.rebuilder = rebuilder;
+    this.slots = slots;
+    this.mostLevels = mostLevels;
+  }
+
+  Rebuilder rebuilder() {
+    return rebuilder;
+  }
+
+  SlotTable slots() {
+    return slots;
+  }
+
+  /** From now on makes proposals until a budget is spent. */
+  void until(SearchBudget next) {
+    budget = next;
+  }
+
+  boolean isTimeUp() {
+    return !budget.isInSteps() && budget.isSpent();
+  }
 
   boolean hasRoomFor(Sketch sketch) {
     for (int c = 0; c < sketch.columns(); c++) {

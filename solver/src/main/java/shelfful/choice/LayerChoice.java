@@ -1,0 +1,285 @@
+package shelfful.choice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Chooses the layers worth most together from a pool, by branch and bound: dearest first at the
+ * prices, cut off where the stacks still to come and the buyers' gain cannot beat the best. Exact
+ * for the few dearest contents of each height unless the number of nodes runs out.
+ */
+public final class LayerChoice {
+  private static final int CLASSES_TRIED = 5;
+  private static final int CONTENTS_TRIED = 3;
+  private static final double LEAST_GAIN = 1e-6;
+
+  private final ChoiceProblem problem;
+  private final StackCheck check;
+  private final double[] prices;
+  private final PricedStacks stacks;
+  private final List<List<KnownLayer>> under = new ArrayList<>();
+  private final List<List<KnownLayer>> onTop = new ArrayList<>();
+  private final List<List<ChosenLevel>> chosen = new ArrayList<>();
+  private final int[] used;
+  private long nodesLeft;
+  private double bestWorth;
+  private List<List<ChosenLevel>> best;
+
+  /** Ready to choose from the pool as it is. */
+  public LayerChoice(ChoiceProblem problem, LayerPool pool, double[] prices, StackCheck check) {
+    this.problem = problem;
+    this.check = check;
+    this.prices = prices;
+    this.stacks = new PricedStacks(problem, pool);
+    stacks.at(prices);
+    Comparator<KnownLayer> dearestFirst =
+        Comparator.comparingDouble(layer -> -PricedStacks.priced(layer, prices));
+    for (int spot = 0; spot < problem.spots(); spot++) {
+      List<KnownLayer> below = new ArrayList<>(pool.under(spot));
+      List<KnownLayer> any = new ArrayList<>(pool.onTop(spot));
+      any.addAll(below);
+      below.sort(dearestFirst);
+      any.sort(dearestFirst);
+      under.add(below);
+      onTop.add(any);
+    }
+    for (int c = 0; c < problem.columns().size(); c++) {
+      chosen.add(new ArrayList<>());
+    }
+    this.used = new int[problem.worth().kinds()];
+  }
+
+  /**
+   * The best levels for each column, or null when none are worth more than what is known.
+   *
+   * @param known worth that is to be beaten
+   */
+  public List<List<ChosenLevel>> better(double known, long mostNodes) {
+    bestWorth = known;
+    best = null;
+    nodesLeft = mostNodes;
+    column(0, new long[problem.columns().size()], 0);
+    return best;
+  }
+
+  /** The worth of the last answer. */
+  public double worth() {
+    return bestWorth;
+  }
+
+  private long room(int c, long[] taken) {
+    int under = problem.columns().get(c).below();
+    if (under < 0) {
+      return problem.columns().get(c).capacity();
+    }
+    return chosen.get(under).isEmpty() ? -1 : room(under, taken) - taken[under];
+  }
+
+  /** The most that columns from the given one on can add, the given one aside. */
+  private double later(int c, long[] taken) {
+    double value = 0;
+    for (int other = c + 1; other < problem.columns().size(); other++) {
+      int below = problem.columns().get(other).below();
+      if (below < 0) {
+        value += stacks.value(other, problem.columns().get(other).capacity());
+      } else if (below < c && !chosen.get(below).isEmpty()) {
+        value += stacks.value(other, room(other, taken));
+      }
+    }
+    return value;
+  }
+
+  private void column(int c, long[] taken, double later) {
+    double now = problem.worth().of(used);
+    if (c == problem.columns().size()) {
+      if (now > bestWorth + LEAST_GAIN && check.canStand(chosen)) {
+        bestWorth = now;
+        best = chosen.stream().map(List::copyOf).toList();
+      }
+      return;
+    }
+    long room = room(c, taken);
+    if (room < 0) {
+      column(c + 1, taken, 0);
+      return;
+    }
+    boolean carries = !problem.above(c).isEmpty();
+    int levels = problem.columns().get(c).mostLevels();
+    if (!carries) {
+      top(c, room, levels, taken);
+    }
+    middle(new Node(c, room, levels, problem.classes() - 1, null), taken);
+  }
+
+  private boolean hopeless(double toCome) {
+    return problem.worth().of(used) + problem.worth().gain(used, prices) + toCome
+        <= bestWorth + LEAST_GAIN;
+  }
+
+  /** A place in the tree: levels still to choose for one column. */
+  private record Node(int column, long room, int levels, int highestClass, ChosenLevel top) {}
+
+  private void top(int c, long room, int levels, long[] taken) {
+    double later = later(c, taken);
+    for (int k : classes(c, room, levels, problem.classes() - 1, true)) {
+      long left = room - problem.columns().get(c).top()[k];
+      double toCome = stacks.levels(c, levels - 1, left) + stacks.top(c, k) + later;
+      if (nodesLeft <= 0 || hopeless(toCome)) {
+        continue;
+      }
+      contents(
+          new Filling(c, k, true, toCome - stacks.top(c, k)),
+          0,
+          new ArrayList<>(),
+          level -> middle(new Node(c, left, levels - 1, problem.classes() - 1, level), taken));
+    }
+  }
+
+  private void middle(Node node, long[] taken) {
+    int c = node.column();
+    nodesLeft--;
+    double later = later(c, taken);
+    boolean carries = !problem.above(c).isEmpty();
+    double here = carries ? stacks.value(c, node.room()) : stacks.levels(c, node.levels(), node.room());
+    if (nodesLeft <= 0 || hopeless(here + later)) {
+      return;
+    }
+    if (node.levels() > 0) {
+      for (int k : classes(c, node.room(), node.levels(), node.highestClass(), false)) {
+        long left = node.room() - problem.columns().get(c).middle()[k];
+        double rest = carries ? stacks.value(c, left) : stacks.levels(c, node.levels() - 1, left);
+        if (nodesLeft > 0 && !hopeless(stacks.middle(c, k) + rest + later)) {
+          contents(
+              new Filling(c, k, false, rest + later),
+              0,
+              new ArrayList<>(),
+              level -> {
+                chosen.get(c).add(level);
+                if (check.canStand(chosen)) {
+                  middle(new Node(c, left, node.levels() - 1, k, node.top()), taken);
+                }
+                chosen.get(c).remove(chosen.get(c).size() - 1);
+              });
+        }
+      }
+    }
+    close(node, taken);
+  }
+
+  private void close(Node node, long[] taken) {
+    int c = node.column();
+    long[] next = taken.clone();
+    next[c] = room(c, taken) - node.room();
+    if (node.top() != null) {
+      chosen.get(c).add(node.top());
+    }
+    column(c + 1, next, 0);
+    if (node.top() != null) {
+      chosen.get(c).remove(chosen.get(c).size() - 1);
+    }
+  }
+
+  /** Height classes that go in, those that promise most first. */
+  private List<Integer> classes(int c, long room, int levels, int highest, boolean top) {
+    StackColumn column = problem.columns().get(c);
+    List<Integer> fitting = new ArrayList<>();
+    double[] promise = new double[problem.classes()];
+    for (int k = 0; k <= highest; k++) {
+      long takes = top ? column.top()[k] : column.middle()[k];
+      double value = top ? stacks.top(c, k) : stacks.middle(c, k);
+      double lower = k == 0 ? 0 : top ? stacks.top(c, k - 1) : stacks.middle(c, k - 1);
+      if (takes <= room && value > lower) {
+        fitting.add(k);
+        promise[k] = value + stacks.levels(c, levels - 1, room - takes);
+      }
+    }
+    fitting.sort(Comparator.comparingDouble(k -> -promise[k]));
+    return fitting.subList(0, Math.min(CLASSES_TRIED, fitting.size()));
+  }
+
+  /** A level whose places are being given contents. */
+  private record Filling(int column, int heightClass, boolean onTop, double rest) {}
+
+  private interface Next {
+    void with(ChosenLevel level);
+  }
+
+  private void contents(Filling filling, int place, List<KnownLayer> sofar, Next next) {
+    int[] spots = problem.columns().get(filling.column()).spots();
+    if (place == spots.length) {
+      int highest = sofar.stream().mapToInt(KnownLayer::heightClass).max().orElse(0);
+      next.with(new ChosenLevel(highest, filling.onTop(), sofar));
+      return;
+    }
+    for (KnownLayer layer : dearest(filling, spots[place])) {
+      count(layer, 1);
+      sofar.add(layer);
+      if (nodesLeft > 0 && !hopeless(filling.rest() + rest(filling, place + 1))) {
+        contents(filling, place + 1, sofar, next);
+      }
+      sofar.remove(sofar.size() - 1);
+      count(layer, -1);
+    }
+  }
+
+  /** What the places still open may hold at most. */
+  private double rest(Filling filling, int from) {
+    int[] spots = problem.columns().get(filling.column()).spots();
+    double value = 0;
+    for (int place = from; place < spots.length; place++) {
+      for (KnownLayer layer : (filling.onTop() ? onTop : under).get(spots[place])) {
+        if (layer.heightClass() <= filling.heightClass()) {
+          value += PricedStacks.priced(layer, prices);
+          break;
+        }
+      }
+    }
+    return value;
+  }
+
+  private void count(KnownLayer layer, int times) {
+    for (int kind = 0; kind < used.length; kind++) {
+      used[kind] += times * layer.counts()[kind];
+    }
+  }
+
+  /** The few contents that are dearest when no kind is bought more often than there still is. */
+  private List<KnownLayer> dearest(Filling filling, int spot) {
+    List<KnownLayer> few = new ArrayList<>();
+    List<Double> values = new ArrayList<>();
+    for (KnownLayer layer : (filling.onTop() ? onTop : under).get(spot)) {
+      if (layer.heightClass() > filling.heightClass()) {
+        continue;
+      }
+      boolean enough = few.size() == CONTENTS_TRIED;
+      double last = enough ? values.get(few.size() - 1) : Double.NEGATIVE_INFINITY;
+      if (enough && PricedStacks.priced(layer, prices) <= last) {
+        break;
+      }
+      double value = still(layer);
+      if (value > last) {
+        int at = few.size();
+        while (at > 0 && values.get(at - 1) < value) {
+          at--;
+        }
+        few.add(at, layer);
+        values.add(at, value);
+        if (few.size() > CONTENTS_TRIED) {
+          few.remove(CONTENTS_TRIED);
+          values.remove(CONTENTS_TRIED);
+        }
+      }
+    }
+    return few;
+  }
+
+  private double still(KnownLayer layer) {
+    double value = 0;
+    for (int kind = 0; kind < used.length; kind++) {
+      int left = Math.max(0, problem.worth().most(kind) - used[kind]);
+      value += prices[kind] * Math.min(left, layer.counts()[kind]);
+    }
+    return value;
+  }
+}

@@ -1,0 +1,124 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import shelfful.choice.ChosenLevel;
+import shelfful.choice.KnownLayer;
+import shelfful.ware.Zone;
+
+/**
+ * Gives the places of chosen layers to lots: the worthiest first, none in a zone its glaze forbids,
+ * none that clash. Layers of a column change places where that suits the zones better.
+ */
+final class ChosenWare {
+  private final SketchJudge judge;
+  private final boolean anyZones;
+  private final List<List<Lot>> ofKind = new ArrayList<>();
+
+  ChosenWare(SketchJudge judge) {
+    this.judge = judge;
+    List<Lot> lots = judge.ware().lots();
+    this.anyZones =
+        lots.stream().anyMatch(lot -> !lot.forbidden().isEmpty() || !lot.liked().isEmpty());
+    for (WareKind kind : judge.ware().kinds()) {
+      ofKind.add(
+          lots.stream()
+              .filter(lot -> lot.kind().index() == kind.index())
+              .sorted(
+                  Comparator.comparingDouble((Lot lot) -> -ChoiceTask.worth(lot))
+                      .thenComparingInt(lot -> -lot.forbidden().size()))
+              .toList());
+    }
+  }
+
+  /** A way of giving out, and how good it is. */
+  private record Given(Sketch sketch, double worth) {}
+
+  Sketch sketch(List<List<ChosenLevel>> levels) {
+    List<List<ChosenLevel>> order = new ArrayList<>();
+    levels.forEach(column -> order.add(new ArrayList<>(column)));
+    Given best = give(order);
+    boolean better = anyZones && best != null;
+    while (better) {
+      better = false;
+      for (List<ChosenLevel> column : order) {
+        int movable = column.size();
+        if (movable > 0 && column.get(movable - 1).onTop()) {
+          movable--;
+        }
+        for (int a = 0; a < movable; a++) {
+          for (int b = a + 1; b < movable; b++) {
+            Collections.swap(column, a, b);
+            Given other = give(order);
+            if (other != null && other.worth > best.worth + 1e-9) {
+              best = other;
+              better = true;
+            } else {
+              Collections.swap(column, a, b);
+            }
+          }
+        }
+      }
+    }
+    return best == null ? null : best.sketch;
+  }
+
+  private Given give(List<List<ChosenLevel>> levels) {
+    StackNeeds needs = new StackNeeds(levels.size());
+    for (int c = 0; c < levels.size(); c++) {
+      for (ChosenLevel level : levels.get(c)) {
+        long[] nothing = new long[level.contents().size()];
+        long height = judge.classes().height(level.heightClass());
+        needs = needs.with(c, needs.levels(c), new StackNeeds.Level(height, nothing));
+      }
+    }
+    Optional<Stacking> stacking = judge.stack(needs);
+    if (stacking.isEmpty()) {
+      return null;
+    }
+    Sketch sketch = new Sketch(levels.size(), judge.ware().lots().size());
+    int[] left = judge.ware().lots().stream().mapToInt(Lot::size).toArray();
+    int[] placed = new int[left.length];
+    double worth = 0;
+    for (int c = 0; c < levels.size(); c++) {
+      for (int l = 0; l < levels.get(c).size(); l++) {
+        List<KnownLayer> contents = levels.get(c).get(l).contents();
+        sketch.insertLevel(c, l, contents.size());
+        Zone zone = judge.zone(stacking.get().level(c, l));
+        for (int p = 0; p < contents.size(); p++) {
+          worth += give(contents.get(p).counts(), sketch.counts(c, l, p), left, placed, zone);
+        }
+      }
+    }
+    return new Given(sketch, worth);
+  }
+
+  private double give(int[] kinds, int[] counts, int[] left, int[] placed, Zone zone) {
+    double worth = 0;
+    for (int kind = 0; kind < kinds.length; kind++) {
+      int wanted = kinds[kind];
+      for (Lot lot : ofKind.get(kind)) {
+        int i = lot.index();
+        boolean never =
+            lot.forbidden().contains(zone)
+                || judge.apart().clashesInFiring(i, placed)
+                || judge.apart().clashesOnLayer(i, counts);
+        int taken = never ? 0 : Math.min(wanted, left[i]);
+        counts[i] += taken;
+        placed[i] += taken;
+        left[i] -= taken;
+        wanted -= taken;
+        worth += taken * (ChoiceTask.worth(lot) - (likes(lot.liked(), zone) ? 0 : 0.001));
+      }
+    }
+    return worth;
+  }
+
+  private static boolean likes(Set<Zone> liked, Zone zone) {
+    return liked.isEmpty() || liked.contains(zone);
+  }
+}

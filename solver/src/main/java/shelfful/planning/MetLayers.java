@@ -1,0 +1,48 @@
+package shelfful.planning;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shelfful.choice.KnownLayer;
+import shelfful.choice.LayerPool;
+import shelfful.planning.ShelfSpaces.NumberedSpace;
+
+/**
+ * Every layer content met in a run, sorted into the pool by the places it may stand at: places
+ * whose spaces come out alike share what was met at any of them.
+ */
+final class MetLayers {
+  private final LayerPool pool;
+  private final HeightClasses classes;
+  private final Map<Integer, Set<KnownLayer>> bySpace = new HashMap<>();
+  private final Map<Integer, List<Place>> places = new HashMap<>();
+
+  MetLayers(int spots, HeightClasses classes) {
+    this.pool = new LayerPool(spots);
+    this.classes = classes;
+  }
+
+  private record Place(int spot, boolean onTop) {}
+
+  /** Takes note of kinds that were found to fit in a space at a place. */
+  void met(Spot spot, boolean onTop, NumberedSpace space, int[] kinds) {
+    Place place = new Place(spot.index(), onTop);
+    List<Place> here = places.computeIfAbsent(space.number(), number -> new ArrayList<>());
+    Set<KnownLayer> known = bySpace.computeIfAbsent(space.number(), number -> new HashSet<>());
+    if (!here.contains(place)) {
+      here.add(place);
+      known.forEach(layer -> pool.add(place.spot(), onTop, layer));
+    }
+    KnownLayer layer = new KnownLayer(kinds, classes.of(kinds));
+    if (known.add(layer)) {
+      here.forEach(at -> pool.add(at.spot(), at.onTop(), layer));
+    }
+  }
+
+  LayerPool pool() {
+    return pool;
+  }
+}
