@@ -77,16 +77,16 @@ final class SampleKilns {
         new ColumnPlan("own-heights", "own-heights", all));
   }
 
-  /** A large front-loader: rows of columns one behind the other, shelves of 406 by 406. */
+  /** A large front-loader: rows of columns one behind the other, shelves of 508 by 508. */
   static Kiln hall(int across, int deep, double high) {
     List<Column> all = new ArrayList<>();
     for (int c = 0; c < across * deep; c++) {
-      double x = (c % across - (across - 1) / 2.0) * 418;
-      double y = (c / across - (deep - 1) / 2.0) * 418;
-      all.add(slabs("column-" + (c + 1), SampleShelves.TILE, x, y));
+      double x = (c % across - (across - 1) / 2.0) * 520;
+      double y = (c / across - (deep - 1) / 2.0) * 520;
+      all.add(slabs("column-" + (c + 1), SampleShelves.SQUARE, x, y));
     }
     return plain(
-        new FloorPlan.Rectangle(mm(418 * across + 70), mm(418 * deep + 70)),
+        new FloorPlan.Rectangle(mm(520 * across + 70), mm(520 * deep + 70)),
         high,
         new ColumnPlan("own-heights", "own-heights", all));
   }

@@ -24,6 +24,12 @@ public record SampleLoad(String name, String shows, LoadRequest asked) {
         asked.steps());
   }
 
+  /** The name, which is how tests call it. */
+  @Override
+  public String toString() {
+    return name;
+  }
+
   /** The same question with one column plan only. */
   public LoadRequest request(long seed, String columnPlanId) {
     LoadRequest request = request(seed);

@@ -21,7 +21,7 @@ import shelfful.ware.FiringKind;
 /** Every sample load. All but {@code everything-fits} have more on the list than the kiln holds. */
 public final class SampleLoads {
   private static final List<Shelf> SHELVES = SampleShelves.shelves(12, Optional.empty());
-  private static final List<Post> POSTS = SampleShelves.posts(40);
+  private static final List<Post> POSTS = SampleShelves.posts(60);
 
   private SampleLoads() {}
 
@@ -58,7 +58,7 @@ public final class SampleLoads {
         weakShelves(),
         sample("front-200", "a front-loader", SampleKilns.front(2, 760), mixed(25).pieces(200)),
         sample("front-500", "a front-loader", SampleKilns.front(4, 900), mixed(26).pieces(500)),
-        sample("hall-1000", "a large kiln", SampleKilns.hall(3, 3, 1200), mixed(27).pieces(1000)));
+        sample("hall-1000", "a large kiln", SampleKilns.hall(3, 2, 1150), mixed(27).pieces(1000)));
   }
 
   private static SampleLoad scarcePosts(Kiln kiln) {

@@ -13,7 +13,6 @@ import shelfful.measure.Mass;
 final class SampleShelves {
   static final Slab SQUARE = new Slab("square", 508, 508);
   static final Slab LONG = new Slab("long", 305, 610);
-  static final Slab TILE = new Slab("tile", 406, 406);
 
   private static final double THICKNESS = 19;
   private static final double POST_ACROSS = 38;
@@ -37,9 +36,8 @@ final class SampleShelves {
         shelf("full", new ShelfOutline.FullRound(mm(540)), limit, count),
         shelf("half", new ShelfOutline.HalfRound(mm(540), mm(3)), limit, 2 * count),
         shelf("small", new ShelfOutline.FullRound(mm(380)), limit, count),
-        shelf(SQUARE, limit, count),
-        shelf(LONG, limit, 2 * count),
-        shelf(TILE, limit, 8 * count));
+        shelf(SQUARE, limit, 5 * count),
+        shelf(LONG, limit, 3 * count));
   }
 
   /** So many posts of each length from one inch to a foot. */
