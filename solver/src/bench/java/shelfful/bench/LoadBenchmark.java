@@ -34,6 +34,12 @@ public final class LoadBenchmark implements Callable<Integer> {
   @Option(names = "--demo", description = "folder of the demo studio and lists")
   private Path demo = Path.of("demo-data");
 
+  @Option(
+      names = "--against",
+      split = ",",
+      description = "what else to make loads by: ${COMPLETION-CANDIDATES}")
+  private List<Method> others = List.of(Method.GREEDY, Method.BY_HAND, Method.EXACT_CHOICE);
+
   @Option(names = "--list", description = "only names the instances")
   private boolean list;
 
@@ -68,7 +74,12 @@ public final class LoadBenchmark implements Callable<Integer> {
 
   private Result measure(SampleLoad subject) {
     List<Run> runs = new ArrayList<>();
-    runs.add(plan(subject, Method.GREEDY, 1, () -> SearchBudget.ofSteps(0)));
+    if (others.contains(Method.GREEDY)) {
+      runs.add(plan(subject, Method.GREEDY, 1, () -> SearchBudget.ofSteps(0)));
+    }
+    if (others.contains(Method.BY_HAND)) {
+      runs.add(told(OtherLoads.byHand(subject)));
+    }
     for (int seed = 1; seed <= seeds; seed++) {
       runs.add(plan(subject, Method.PLANNER, seed, budget()));
     }
@@ -83,13 +94,16 @@ public final class LoadBenchmark implements Callable<Integer> {
 
   private static Run plan(
       SampleLoad subject, Method method, int seed, PlannedLoad.Budget budget) {
-    Run run = PlannedLoad.run(subject.name(), subject.request(seed), method, budget);
+    return told(PlannedLoad.run(subject.name(), subject.request(seed), method, budget));
+  }
+
+  private static Run told(Run run) {
     Figures figures = run.figures();
     say(
         "%-22s %-12s seed %2d: %4d pieces, worth %6d, %6.1f s",
         run.subject(),
-        method,
-        seed,
+        run.method(),
+        run.seed(),
         figures.pieces(),
         figures.worth(),
         run.effort().millis() / 1000.0);
