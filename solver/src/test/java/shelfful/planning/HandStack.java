@@ -3,6 +3,7 @@ package shelfful.planning;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import shelfful.load.Load;
 import shelfful.measure.Mass;
@@ -99,13 +100,11 @@ final class HandStack {
     StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
     int position = sketch.levels(column);
     long[] nothing = new long[judge.stand().spotsOf(column).size()];
-    long last = -1;
     for (Lot lot : order) {
-      if (free[lot.index()] > 0 && lot.height() != last) {
-        last = lot.height();
-        StackNeeds more = needs.with(column, position, new StackNeeds.Level(last, nothing));
-        var stacking = judge.stack(more);
-        if (stacking.isPresent() && fill(column, stacking.get().level(column, position), last)) {
+      if (free[lot.index()] > 0) {
+        StackNeeds.Level more = new StackNeeds.Level(lot.height(), nothing);
+        Optional<Stacking> stacking = judge.stack(needs.with(column, position, more));
+        if (stacking.isPresent() && fill(column, stacking.get().level(column, position), lot)) {
           return true;
         }
       }
@@ -113,9 +112,10 @@ final class HandStack {
     return false;
   }
 
-  private boolean fill(int column, LevelStand level, long lead) {
+  /** Fills a new level, the leading lot first; there is no level if that does not go on. */
+  private boolean fill(int column, LevelStand level, Lot lead) {
     Stand stand = judge.stand();
-    long high = Math.min(HandLoader.heightClass(stand, lead), stand.ceiling() - level.z());
+    long high = Math.min(HandLoader.heightClass(stand, lead.height()), stand.ceiling() - level.z());
     LevelStand covered =
         new LevelStand(
             level.underside(), level.z(), high, level.shelves(), stand.column(column).posts());
@@ -124,12 +124,14 @@ final class HandStack {
     List<HandShelf> here = new ArrayList<>();
     for (Spot spot : stand.spotsOf(column)) {
       HandShelf shelf = new HandShelf(question(judge.space(spot, covered, high)), distances);
-      set(spot, covered, shelf, sketch.counts(column, position, spot.place()));
+      int[] counts = sketch.counts(column, position, spot.place());
+      set(spot, covered, shelf, counts, List.of(lead));
+      if (here.isEmpty() && counts[lead.index()] == 0) {
+        sketch.removeLevel(column, position);
+        return false;
+      }
+      set(spot, covered, shelf, counts, order);
       here.add(shelf);
-    }
-    if (sketch.isEmpty(column, position)) {
-      sketch.removeLevel(column, position);
-      return false;
     }
     shelves.get(column).add(here);
     return true;
@@ -144,14 +146,14 @@ final class HandStack {
     return judge.ware().kinds().stream().map(WareKind::body).toList();
   }
 
-  private void set(Spot spot, LevelStand level, HandShelf shelf, int[] counts) {
+  private void set(Spot spot, LevelStand level, HandShelf shelf, int[] counts, List<Lot> lots) {
     LevelStand onTop =
         new LevelStand(level.underside(), level.z(), level.room(), level.shelves(), List.of());
     Set<Zone> zones = EnumSet.of(judge.zone(level), judge.zone(onTop));
-    long grams = 0;
+    long grams = grams(counts);
     long limit =
         level.shelves().get(spot.place()).massLimit().map(Mass::grams).orElse(Long.MAX_VALUE);
-    for (Lot lot : order) {
+    for (Lot lot : lots) {
       boolean may =
           lot.height() <= level.room() && zones.stream().noneMatch(lot.forbidden()::contains);
       while (may
@@ -165,5 +167,9 @@ final class HandStack {
         grams += lot.grams();
       }
     }
+  }
+
+  private long grams(int[] counts) {
+    return judge.ware().lots().stream().mapToLong(lot -> counts[lot.index()] * lot.grams()).sum();
   }
 }
