@@ -25,7 +25,7 @@ final class Spare {
     return least;
   }
 
-  private static double inRooms(ShelfQuestion question, Placed body) {
+  static double inRooms(ShelfQuestion question, Placed body) {
     BodyKind kind = question.kinds().get(body.kind());
     double least = Double.POSITIVE_INFINITY;
     for (Room room : question.space().rooms()) {
@@ -41,7 +41,7 @@ final class Spare {
     return least;
   }
 
-  private static double fromObstacles(ShelfQuestion question, Placed body) {
+  static double fromObstacles(ShelfQuestion question, Placed body) {
     BodyKind kind = question.kinds().get(body.kind());
     double least = Double.POSITIVE_INFINITY;
     for (Obstacle obstacle : question.space().obstacles()) {
@@ -55,7 +55,7 @@ final class Spare {
     return least;
   }
 
-  private static double between(ShelfQuestion question, Placed a, Placed b) {
+  static double between(ShelfQuestion question, Placed a, Placed b) {
     double needed = question.required(a.kind(), b.kind());
     double least = Double.POSITIVE_INFINITY;
     for (Part first : question.kinds().get(a.kind()).parts()) {

@@ -112,8 +112,8 @@ public final class LoadPlanner {
     return twin;
   }
 
-  /** How many shelf questions were asked of the packer so far. */
-  public long asked() {
-    return desks.stream().mapToLong(PlanDesk::asked).sum();
+  /** How much was asked of the packer; to be looked at when planning is over. */
+  public PlanningWork work() {
+    return desks.stream().map(PlanDesk::work).reduce(PlanningWork.NONE, PlanningWork::plus);
   }
 }

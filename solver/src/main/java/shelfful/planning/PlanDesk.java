@@ -102,7 +102,8 @@ final class PlanDesk {
         .compose(best);
   }
 
-  long asked() {
-    return judge.answers().asked();
+  PlanningWork work() {
+    ShelfAnswers answers = judge.answers();
+    return new PlanningWork(answers.asked(), answers.fromMemory(), answers.relaxings());
   }
 }

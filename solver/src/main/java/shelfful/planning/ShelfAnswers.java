@@ -50,6 +50,7 @@ final class ShelfAnswers {
   private final Map<Integer, Double> fullest = new HashMap<>();
   private Effort effort = Effort.HASTY;
   private long asked;
+  private long fromMemory;
 
   ShelfAnswers(List<WareKind> kinds, double[][] gaps, long seed, BooleanSupplier stop) {
     this.roomTaken = Appeal.roomTaken(kinds, gaps);
@@ -86,6 +87,7 @@ final class ShelfAnswers {
     Key key = Key.of(space.number(), counts.clone());
     Packed known = packed.get(key);
     if (known != null || isRefused(key)) {
+      fromMemory++;
       return known;
     }
     double covered = covered(counts) / space.area();
@@ -167,5 +169,15 @@ final class ShelfAnswers {
   /** How many questions went to the packer. */
   long asked() {
     return asked;
+  }
+
+  /** How many questions were answered from memory. */
+  long fromMemory() {
+    return fromMemory;
+  }
+
+  /** How many settings the packer relaxed for its answers: a machine-free measure of work. */
+  long relaxings() {
+    return packer.minimisations();
   }
 }
