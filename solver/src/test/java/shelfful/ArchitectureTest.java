@@ -38,6 +38,10 @@ class ArchitectureTest {
       only("packing", "geometry").because("a shelf question has no word of pottery in it");
 
   @ArchTest
+  static final ArchRule choiceKnowsNobody =
+      only("choice").because("which layers to take is arithmetic: no pottery, no geometry");
+
+  @ArchTest
   static final ArchRule planningTranslates =
       only(
           "planning",
@@ -48,6 +52,7 @@ class ArchitectureTest {
           "measure",
           "packing",
           "geometry",
+          "choice",
           "org.optaplanner");
 
   @ArchTest

@@ -27,4 +27,9 @@ public record ChoiceProblem(List<StackColumn> columns, KindWorth worth, int clas
     }
     return above;
   }
+
+  /** What so many of each kind are worth. */
+  public double worthOf(int[] counts) {
+    return worth.of(counts);
+  }
 }

@@ -24,6 +24,10 @@ public final class LayerChoice {
   private final int[] used;
   private long nodesLeft;
   private double bestWorth;
+
+  /** Set when a whole stack failed: posts or shelves are scarce, so unfinished ones are checked. */
+  private boolean checkAlways;
+
   private List<List<ChosenLevel>> best;
 
   /** Ready to choose from the pool as it is. */
@@ -93,9 +97,13 @@ public final class LayerChoice {
   private void column(int c, long[] taken, double later) {
     double now = problem.worth().of(used);
     if (c == problem.columns().size()) {
-      if (now > bestWorth + LEAST_GAIN && check.canStand(chosen)) {
-        bestWorth = now;
-        best = chosen.stream().map(List::copyOf).toList();
+      if (now > bestWorth + LEAST_GAIN) {
+        if (check.canStand(chosen)) {
+          bestWorth = now;
+          best = chosen.stream().map(List::copyOf).toList();
+        } else {
+          checkAlways = true;
+        }
       }
       return;
     }
@@ -141,14 +149,15 @@ public final class LayerChoice {
     nodesLeft--;
     double later = later(c, taken);
     boolean carries = !problem.above(c).isEmpty();
-    double here = carries ? stacks.value(c, node.room()) : stacks.levels(c, node.levels(), node.room());
+    double here =
+        carries ? stacks.more(c, node.room()) : stacks.levels(c, node.levels(), node.room());
     if (nodesLeft <= 0 || hopeless(here + later)) {
       return;
     }
     if (node.levels() > 0) {
       for (int k : classes(c, node.room(), node.levels(), node.highestClass(), false)) {
         long left = node.room() - problem.columns().get(c).middle()[k];
-        double rest = carries ? stacks.value(c, left) : stacks.levels(c, node.levels() - 1, left);
+        double rest = carries ? stacks.more(c, left) : stacks.levels(c, node.levels() - 1, left);
         if (nodesLeft > 0 && !hopeless(stacks.middle(c, k) + rest + later)) {
           contents(
               new Filling(c, k, false, rest + later),
@@ -156,7 +165,7 @@ public final class LayerChoice {
               new ArrayList<>(),
               level -> {
                 chosen.get(c).add(level);
-                if (check.canStand(chosen)) {
+                if (!checkAlways || check.canStand(chosen)) {
                   middle(new Node(c, left, node.levels() - 1, k, node.top()), taken);
                 }
                 chosen.get(c).remove(chosen.get(c).size() - 1);
@@ -188,14 +197,24 @@ public final class LayerChoice {
     for (int k = 0; k <= highest; k++) {
       long takes = top ? column.top()[k] : column.middle()[k];
       double value = top ? stacks.top(c, k) : stacks.middle(c, k);
-      double lower = k == 0 ? 0 : top ? stacks.top(c, k - 1) : stacks.middle(c, k - 1);
-      if (takes <= room && value > lower) {
+      if (takes <= room && isKnown(c, k, top)) {
         fitting.add(k);
         promise[k] = value + stacks.levels(c, levels - 1, room - takes);
       }
     }
     fitting.sort(Comparator.comparingDouble(k -> -promise[k]));
     return fitting.subList(0, Math.min(CLASSES_TRIED, fitting.size()));
+  }
+
+  private boolean isKnown(int c, int heightClass, boolean top) {
+    for (int spot : problem.columns().get(c).spots()) {
+      for (KnownLayer layer : (top ? onTop : under).get(spot)) {
+        if (layer.heightClass() == heightClass) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** A level whose places are being given contents. */
@@ -209,7 +228,9 @@ public final class LayerChoice {
     int[] spots = problem.columns().get(filling.column()).spots();
     if (place == spots.length) {
       int highest = sofar.stream().mapToInt(KnownLayer::heightClass).max().orElse(0);
-      next.with(new ChosenLevel(highest, filling.onTop(), sofar));
+      if (highest == filling.heightClass()) {
+        next.with(new ChosenLevel(highest, filling.onTop(), sofar));
+      }
       return;
     }
     for (KnownLayer layer : dearest(filling, spots[place])) {

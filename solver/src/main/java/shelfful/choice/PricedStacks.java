@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The dearest stacks at given prices: for each column and each height left, in millimetres, what
+ * The dearest stacks at given prices: for each column and each height left, in steps of 2 mm, what
  * the columns from here upwards can hold at most. Heights are rounded down, so no stack is missed.
  */
 final class PricedStacks {
-  private static final double UNIT = 1000;
+  private static final double UNIT = 2000;
 
   private final ChoiceProblem problem;
   private final LayerPool pool;
@@ -19,6 +19,7 @@ final class PricedStacks {
   private final KnownLayer[][] bestTop;
   private final double[][][] levels;
   private final double[][] values;
+  private final int[] leastLevel;
   private final List<List<Integer>> above = new ArrayList<>();
   private final int tall;
 
@@ -32,6 +33,7 @@ final class PricedStacks {
     this.bestTop = new KnownLayer[problem.spots()][problem.classes()];
     this.levels = new double[columns][][];
     this.values = new double[columns][];
+    this.leastLevel = new int[columns];
     long most = 0;
     for (int c = 0; c < columns; c++) {
       above.add(problem.above(c));
@@ -77,6 +79,7 @@ final class PricedStacks {
   /** The dearest content of each height class or lower. */
   private static void fill(List<KnownLayer> layers, KnownLayer[] best, double[] prices) {
     double[] most = new double[best.length];
+    Arrays.fill(most, -1);
     Arrays.fill(best, null);
     for (KnownLayer layer : layers) {
       double value = priced(layer, prices);
@@ -117,6 +120,7 @@ final class PricedStacks {
 
   private void stackUp(int c) {
     StackColumn column = problem.columns().get(c);
+    leastLevel[c] = leastLevel(c);
     double[][] table = levels[c];
     for (int l = 1; l < table.length; l++) {
       System.arraycopy(table[l - 1], 0, table[l], 0, tall + 1);
@@ -148,14 +152,12 @@ final class PricedStacks {
   private double carrying(int c, int h) {
     double[] own = levels[c][levels[c].length - 1];
     double best = own[h];
-    for (int used = 1; used <= h; used++) {
-      if (own[used] > 0) {
-        double value = own[used];
-        for (int upper : above.get(c)) {
-          value += values[upper][h - used];
-        }
-        best = Math.max(best, value);
+    for (int used = leastLevel[c]; used <= h; used++) {
+      double value = own[used];
+      for (int upper : above.get(c)) {
+        value += values[upper][h - used];
       }
+      best = Math.max(best, value);
     }
     return best;
   }
@@ -163,6 +165,15 @@ final class PricedStacks {
   /** What a column and those on it can hold at most in so much height. */
   double value(int column, long height) {
     return height < 0 ? Double.NEGATIVE_INFINITY : values[column][Math.min(tall, units(height))];
+  }
+
+  /** The same when the column has a level already, so that those on it may be built at once. */
+  double more(int column, long height) {
+    double above = 0;
+    for (int upper : this.above.get(column)) {
+      above += value(upper, height);
+    }
+    return Math.max(value(column, height), above);
   }
 
   /** What so many levels of one column, each with posts on it, can hold at most in a height. */
@@ -227,15 +238,37 @@ final class PricedStacks {
     traceLevels(c, l, h, used);
   }
 
+  /** Whether a level of just this height may be worth building: some shelf's best is this tall. */
+  boolean offers(int column, int heightClass, boolean onTop) {
+    for (int spot : problem.columns().get(column).spots()) {
+      KnownLayer layer = (onTop ? bestTop : bestUnder)[spot][heightClass];
+      if (layer != null && layer.heightClass() == heightClass) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The least height of one level of a column, with posts on it. */
+  private int leastLevel(int column) {
+    int least = tall + 1;
+    for (int k = 0; k < problem.classes(); k++) {
+      if (offers(column, k, false)) {
+        least = Math.min(least, units(problem.columns().get(column).middle()[k]));
+      }
+    }
+    return least;
+  }
+
   /** How much of a height a column takes itself, the rest being for those on it. */
   private int split(int c, int height) {
     double[] own = levels[c][levels[c].length - 1];
-    for (int used = 1; used < height; used++) {
+    for (int used = leastLevel[c]; used < height; used++) {
       double value = own[used];
       for (int upper : above.get(c)) {
         value += values[upper][height - used];
       }
-      if (own[used] > 0 && value >= values[c][height]) {
+      if (value >= values[c][height]) {
         return used;
       }
     }

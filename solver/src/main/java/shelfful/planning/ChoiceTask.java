@@ -1,7 +1,9 @@
 package shelfful.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import shelfful.choice.ChoiceProblem;
 import shelfful.choice.KindWorth;
 import shelfful.choice.StackColumn;
@@ -44,16 +46,14 @@ final class ChoiceTask {
       pieces.add(
           ware.lots().stream()
               .filter(lot -> lot.kind().index() == kind.index())
-              .flatMapToDouble(
-                  lot -> java.util.stream.DoubleStream.generate(() -> worth(lot)).limit(lot.size()))
+              .flatMapToDouble(lot -> DoubleStream.generate(() -> worth(lot)).limit(lot.size()))
               .toArray());
     }
     List<StackColumn> columns = new ArrayList<>();
     for (int c = 0; c < stand.columns(); c++) {
       columns.add(column(c));
     }
-    return new ChoiceProblem(
-        columns, new KindWorth(pieces), classes.count(), stand.spots().size());
+    return new ChoiceProblem(columns, new KindWorth(pieces), classes.count(), stand.spots().size());
   }
 
   private StackColumn column(int c) {
@@ -75,8 +75,10 @@ final class ChoiceTask {
       middle[k] = Math.min(StackColumn.NEVER, thickness + post);
       top[k] = Math.min(StackColumn.NEVER, thickness + classes.height(k));
     }
+    long lowest = Arrays.stream(middle).min().orElse(StackColumn.NEVER);
+    shelves = (int) Math.min(shelves, stand.chamberHeight() / lowest + 1);
     int below = stand.below(c).isEmpty() ? -1 : stand.below(c).get(0);
-    long capacity = stand.ceiling() - post(stand.offFloor());
+    long capacity = Math.max(0, stand.ceiling() - post(stand.offFloor()));
     int[] spots = stand.spotsOf(c).stream().mapToInt(Spot::index).toArray();
     return new StackColumn(spots, below, capacity, middle, top, Math.max(1, shelves));
   }

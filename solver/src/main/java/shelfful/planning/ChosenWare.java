@@ -97,7 +97,7 @@ final class ChosenWare {
     return new Given(sketch, worth);
   }
 
-  private double give(int[] kinds, int[] counts, int[] left, int[] placed, Zone zone) {
+  double give(int[] kinds, int[] counts, int[] left, int[] placed, Zone zone) {
     double worth = 0;
     for (int kind = 0; kind < kinds.length; kind++) {
       int wanted = kinds[kind];

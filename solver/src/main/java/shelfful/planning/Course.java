@@ -24,8 +24,8 @@ final class Course {
    */
   private static final double QUICK_SHARE = 0.6;
 
-  private static final int ROUNDS = 4;
-  private static final int HASTY_ROUNDS = 2;
+  private static final int ROUNDS = 8;
+  private static final int HASTY_ROUNDS = 5;
 
   private final Lead lead;
   private final BooleanSupplier stop;
@@ -70,7 +70,7 @@ final class Course {
         together(
             workers,
             List.of(() -> search(first, share, number), () -> search(second, share, number)));
-        meet(first, second);
+        first.meet(second);
       }
     } finally {
       workers.shutdownNow();
@@ -81,16 +81,6 @@ final class Course {
     Thread thread = new Thread(work, "planning");
     thread.setDaemon(true);
     return thread;
-  }
-
-  /** Where they have come to differ, the worse goes on from the better. */
-  private static void meet(PlanDesk first, PlanDesk second) {
-    int order = first.merit().compareTo(second.merit());
-    if (order > 0) {
-      second.adopt(first);
-    } else if (order < 0) {
-      first.adopt(second);
-    }
   }
 
   private Runnable search(PlanDesk desk, SearchBudget budget) {

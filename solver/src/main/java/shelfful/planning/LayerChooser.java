@@ -1,8 +1,6 @@
 package shelfful.planning;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import shelfful.choice.ChoiceProblem;
 import shelfful.choice.ChosenLevel;
 import shelfful.choice.KnownLayer;
@@ -15,7 +13,7 @@ import shelfful.choice.Prices;
  */
 final class LayerChooser {
   private static final int FIRST_ROUNDS = 150;
-  private static final int ROUNDS = 25;
+  private static final int ROUNDS = 15;
   private static final long NODES = 1500;
 
   private final SketchJudge judge;

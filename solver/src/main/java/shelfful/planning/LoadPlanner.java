@@ -105,9 +105,7 @@ public final class LoadPlanner {
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */
   private PlanDesk another(PlanDesk desk) {
-    PlanDesk twin =
-        new PlanDesk(desk.stand(), ready, mode, request.seed() + TWIN_SEED, this::isStopped);
-    twin.adopt(desk);
+    PlanDesk twin = desk.twin(request.seed() + TWIN_SEED);
     desks.add(twin);
     return twin;
   }

@@ -15,13 +15,23 @@ final class PlanDesk {
   private final Rebuilder rebuilder;
   private final LoadSearch search;
   private final BooleanSupplier stop;
+  private final EnvironmentMode mode;
   private final long seed;
   private Sketch best;
 
   PlanDesk(Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
+    this(stand, ware, mode, seed, stop, spaces(stand, ware));
+  }
+
+  private PlanDesk(
+      Stand stand,
+      ReadyWare ware,
+      EnvironmentMode mode,
+      long seed,
+      BooleanSupplier stop,
+      ShelfSpaces spaces) {
     PairGaps gaps = new PairGaps(stand.request());
-    ShelfSpaces spaces =
-        new ShelfSpaces(stand, gaps.widest(ware.kinds()), stand.cupboard().widest());
+    this.mode = mode;
     this.seed = seed;
     this.stop = stop;
     double[][] between = gaps.between(ware.kinds());
@@ -30,6 +40,31 @@ final class PlanDesk {
     Appeal appeal = new Appeal(ware, between);
     this.rebuilder = new Rebuilder(judge, appeal);
     this.search = new LoadSearch(judge, rebuilder, mode, stop);
+  }
+
+  private static ShelfSpaces spaces(Stand stand, ReadyWare ware) {
+    PairGaps gaps = new PairGaps(stand.request());
+    return new ShelfSpaces(stand, gaps.widest(ware.kinds()), stand.cupboard().widest());
+  }
+
+  /** A second desk for the same column plan: another seed, the same spaces, all that is known. */
+  PlanDesk twin(long twinSeed) {
+    PlanDesk twin = new PlanDesk(judge.stand(), judge.ware(), mode, twinSeed, stop, judge.spaces());
+    twin.judge.learnFrom(judge);
+    twin.best = best.copy();
+    return twin;
+  }
+
+  /** Tells each of two desks all settings the other has found, and the better load. */
+  void meet(PlanDesk twin) {
+    judge.learnFrom(twin.judge);
+    twin.judge.learnFrom(judge);
+    int order = merit().compareTo(twin.merit());
+    if (order > 0) {
+      twin.best = best.copy();
+    } else if (order < 0) {
+      best = twin.best.copy();
+    }
   }
 
   void coarse() {
@@ -45,14 +80,6 @@ final class PlanDesk {
 
   Stand stand() {
     return judge.stand();
-  }
-
-  /**
-   * Takes over another desk's best sketch of the same column plan, with the settings it rests on.
-   */
-  void adopt(PlanDesk other) {
-    judge.learn(other.best, other.judge);
-    best = other.best.copy();
   }
 
   Merit merit() {

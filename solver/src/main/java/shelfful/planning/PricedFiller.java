@@ -1,8 +1,10 @@
 package shelfful.planning;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import shelfful.choice.KnownLayer;
+import shelfful.measure.Mass;
 import shelfful.packing.Packed;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 import shelfful.planning.Stacking.LevelStand;
@@ -40,14 +42,13 @@ final class PricedFiller {
     new Filling(spot, level, heightClass, counts).fill(order(heightClass, prices, random));
   }
 
-  private int[] base(
-      Spot spot, LevelStand level, int heightClass, double[] prices, Random random) {
+  private int[] base(Spot spot, LevelStand level, int heightClass, double[] prices, Random random) {
     boolean onTop = level.postsOn().isEmpty();
     List<KnownLayer> known =
         (onTop ? judge.met().pool().onTop(spot.index()) : judge.met().pool().under(spot.index()))
             .stream()
                 .filter(layer -> layer.heightClass() <= heightClass)
-                .sorted(java.util.Comparator.comparingDouble(layer -> -dear(layer.counts(), prices)))
+                .sorted(Comparator.comparingDouble(layer -> -dear(layer.counts(), prices)))
                 .limit(BASES)
                 .toList();
     return known.isEmpty() || random.nextInt(6) == 0
@@ -91,7 +92,7 @@ final class PricedFiller {
       this.counts = counts;
       this.space = judge.space(spot, level, judge.classes().height(heightClass));
       this.limit =
-          level.shelves().get(spot.place()).massLimit().map(m -> m.grams()).orElse(Long.MAX_VALUE);
+          level.shelves().get(spot.place()).massLimit().map(Mass::grams).orElse(Long.MAX_VALUE);
     }
 
     void fill(int[] order) {

@@ -11,21 +11,16 @@ import java.util.function.DoubleSupplier;
  * proposal is mended and topped up with what waits, so most are loads that could be fired.
  */
 final class Rebuilder {
-  private static final int PRICED = Integer.getInteger("priced", 50);
-  private static final int ENOUGH_NEWS = Integer.getInteger("news", 10);
   private final SketchJudge judge;
   private final LevelBuilder builder;
   private final Mender mender;
-  private final PricedFiller filler;
-  private final LayerChooser chooser;
+  private final LayersMetProposals layersMet;
 
   Rebuilder(SketchJudge judge, Appeal appeal) {
     this.judge = judge;
     this.builder = new LevelBuilder(judge, appeal);
     this.mender = new Mender(judge, appeal);
-    this.filler = new PricedFiller(judge, appeal);
-    ChoiceTask task = new ChoiceTask(judge.stand(), judge.ware(), judge.classes());
-    this.chooser = task.isSimple() ? new LayerChooser(judge, task) : null;
+    this.layersMet = new LayersMetProposals(judge, appeal);
   }
 
   /** The ways of changing a sketch, with how often each is tried in 100. */
@@ -77,46 +72,13 @@ final class Rebuilder {
 
   /** A changed copy, or null when the change led to nothing that stands. */
   Sketch propose(Sketch now, Random random) {
-    if (chooser != null && random.nextInt(100) < PRICED) {
-      Sketch chosen = priceAndChoose(now, random);
-      if (chosen != null) {
-        return chosen;
-      }
-    }
-    return rebuilt(now, random);
-  }
-
-  private Sketch priceAndChoose(Sketch now, Random random) {
-    price(now, random);
-    if (chooser.news() < ENOUGH_NEWS) {
-      return null;
-    }
-    Sketch chosen = chooser.choose(now);
+    Sketch chosen = layersMet.propose(now, random);
     if (chosen == null) {
-      return null;
+      return rebuilt(now, random);
     }
     List<int[]> order = levels(chosen);
     Collections.shuffle(order, random);
     return finish(chosen, () -> 1, order) ? chosen : null;
-  }
-
-  /** Looks for new contents for a level of the load as it is, or for one of another height. */
-  private void price(Sketch now, Random random) {
-    Stacking stacking = judge.stack(StackNeeds.of(now, judge.ware().lots())).orElse(null);
-    List<int[]> levels = levels(now);
-    if (stacking == null || levels.isEmpty()) {
-      return;
-    }
-    int[] at = levels.get(random.nextInt(levels.size()));
-    Stacking.LevelStand level = stacking.level(at[0], at[1]);
-    for (Spot spot : judge.stand().spotsOf(at[0])) {
-      long tallest = judge.tallest(now.counts(at[0], at[1], spot.place()));
-      int heightClass = random.nextInt(judge.classes().count());
-      if (random.nextInt(3) > 0) {
-        heightClass = judge.classes().of(judge.byKind(now.counts(at[0], at[1], spot.place())));
-      }
-      filler.tryOnce(spot, level, heightClass, chooser.prices(), random);
-    }
   }
 
   private Sketch rebuilt(Sketch now, Random random) {
@@ -154,7 +116,7 @@ final class Rebuilder {
     return true;
   }
 
-  private static List<int[]> levels(Sketch sketch) {
+  static List<int[]> levels(Sketch sketch) {
     List<int[]> levels = new ArrayList<>();
     for (int c = 0; c < sketch.columns(); c++) {
       for (int l = 0; l < sketch.levels(c); l++) {

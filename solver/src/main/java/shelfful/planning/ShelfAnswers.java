@@ -10,6 +10,7 @@ import shelfful.packing.BodyKind;
 import shelfful.packing.Effort;
 import shelfful.packing.EvenSpacer;
 import shelfful.packing.Packed;
+import shelfful.packing.Placed;
 import shelfful.packing.ShelfAnswer;
 import shelfful.packing.ShelfPacker;
 import shelfful.packing.ShelfQuestion;
@@ -46,6 +47,7 @@ final class ShelfAnswers {
   private final ShelfPacker packer;
   private final Map<Key, Packed> packed = new HashMap<>();
   private final Map<Integer, List<int[]>> refused = new HashMap<>();
+  private final Map<Integer, List<Key>> fullContents = new HashMap<>();
   private final Map<Key, Packed> elsewhere = new HashMap<>();
   private final Map<Integer, Double> fullest = new HashMap<>();
   private Effort effort = Effort.HASTY;
@@ -90,6 +92,12 @@ final class ShelfAnswers {
       fromMemory++;
       return known;
     }
+    Packed less = partOfOther(key);
+    if (less != null) {
+      fromMemory++;
+      packed.put(key, less);
+      return less;
+    }
     double covered = covered(counts) / space.area();
     boolean fuller =
         covered > Math.max(NOT_YET_FULL, fullest.getOrDefault(space.number(), 0.0) + FULLER);
@@ -107,6 +115,7 @@ final class ShelfAnswers {
     if (answer instanceof Packed found) {
       Packed setting = new Packed(present.answer(found.bodies()), found.spare());
       packed.put(key, setting);
+      keep(key);
       elsewhere.put(Key.of(ANYWHERE, key.counts), setting);
       fullest.merge(space.number(), covered, Math::max);
       return setting;
@@ -115,6 +124,39 @@ final class ShelfAnswers {
       refused.computeIfAbsent(key.space, s -> new ArrayList<>()).add(key.counts);
     }
     return null;
+  }
+
+  /** A setting of a content that holds all that is asked for, less what is too much; or null. */
+  private Packed partOfOther(Key key) {
+    for (Key more : fullContents.getOrDefault(key.space, List.of())) {
+      if (holds(more.counts, key.counts)) {
+        int[] left = key.counts.clone();
+        Packed whole = packed.get(more);
+        List<Placed> bodies =
+            whole.bodies().stream().filter(body -> left[body.kind()]-- > 0).toList();
+        return new Packed(bodies, whole.spare());
+      }
+    }
+    return null;
+  }
+
+  /** Remembers a content as one that others may be part of. */
+  private void keep(Key key) {
+    List<Key> kept = fullContents.computeIfAbsent(key.space, space -> new ArrayList<>());
+    kept.removeIf(less -> holds(key.counts, less.counts));
+    kept.add(key);
+  }
+
+  /** Takes over every setting that another run of the same spaces and kinds has found. */
+  void learnFrom(ShelfAnswers other) {
+    other.packed.forEach(
+        (key, setting) -> {
+          if (packed.putIfAbsent(key, setting) == null && partOfOther(key) == null) {
+            keep(key);
+          }
+        });
+    other.elsewhere.forEach(elsewhere::putIfAbsent);
+    other.fullest.forEach((space, share) -> fullest.merge(space, share, Math::max));
   }
 
   private ShelfQuestion question(NumberedSpace space, PresentKinds present) {
@@ -131,7 +173,10 @@ final class ShelfAnswers {
 
   /** Takes over a setting found elsewhere, unless there is one already. */
   void learn(NumberedSpace space, int[] counts, Packed setting) {
-    packed.putIfAbsent(Key.of(space.number(), counts.clone()), setting);
+    Key key = Key.of(space.number(), counts.clone());
+    if (packed.putIfAbsent(key, setting) == null) {
+      keep(key);
+    }
   }
 
   private double covered(int[] counts) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import shelfful.geometry.Bound;
 import shelfful.geometry.Capsule;
@@ -40,7 +41,7 @@ final class ShelfSpaces {
   private final List<List<Room>> rooms = new ArrayList<>();
   private final List<List<Obstacle>> neighbours = new ArrayList<>();
   private final Map<String, NumberedSpace> byContent = new HashMap<>();
-  private final Map<Variant, NumberedSpace> byVariant = new HashMap<>();
+  private final Map<Variant, NumberedSpace> byVariant = new ConcurrentHashMap<>();
 
   ShelfSpaces(Stand stand, double widestGap, double widestPost) {
     this.stand = stand;
@@ -89,7 +90,7 @@ final class ShelfSpaces {
     return byVariant.computeIfAbsent(variant, v -> number(build(spot, v)));
   }
 
-  private NumberedSpace number(ShelfSpace space) {
+  private synchronized NumberedSpace number(ShelfSpace space) {
     String content = SpaceText.of(space);
     NumberedSpace known = byContent.get(content);
     if (known != null) {

@@ -145,23 +145,16 @@ final class SketchJudge {
   }
 
   /**
-   * Takes over the settings of another judge of the same column plan for every shelf of a sketch.
+   * Takes over every setting another judge of the same column plan has found; both must use the
+   * same spaces.
    */
-  void learn(Sketch sketch, SketchJudge other) {
-    Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
-    if (stacking.isEmpty()) {
-      return;
-    }
-    for (Spot spot : stand.spots()) {
-      for (int l = 0; l < sketch.levels(spot.column()); l++) {
-        LevelStand level = stacking.get().level(spot.column(), l);
-        int[] counts = sketch.counts(spot.column(), l, spot.place());
-        Packed known = other.packed(spot, level, counts, null);
-        if (known != null) {
-          answers.learn(space(spot, level, tallest(counts)), byKind(counts), known);
-        }
-      }
-    }
+  void learnFrom(SketchJudge other) {
+    answers.learnFrom(other.answers);
+    met.learnFrom(other.met);
+  }
+
+  ShelfSpaces spaces() {
+    return spaces;
   }
 
   NumberedSpace space(Spot spot, LevelStand level, long tallest) {

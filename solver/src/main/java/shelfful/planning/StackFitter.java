@@ -23,6 +23,7 @@ import shelfful.planning.Stacking.PostGroup;
  */
 final class StackFitter {
   private static final int MOST_TRIES = 4000;
+  private static final long NEVER = Long.MAX_VALUE / 1000;
 
   private final Stand stand;
   private final PostCupboard cupboard;
@@ -50,6 +51,12 @@ final class StackFitter {
         height, least -> cupboard.lengths().stream().filter(l -> l.height() >= least).toList());
   }
 
+  /** The shortest post at least so high, or more than any chamber when there is none. */
+  private long shortest(long height) {
+    List<PostLength> lengths = atLeast(height);
+    return lengths.isEmpty() ? NEVER : lengths.get(0).height();
+  }
+
   /** One depth-first search; the path to the current node is kept in the fields. */
   private final class Search {
     private final StackNeeds needs;
@@ -58,15 +65,41 @@ final class StackFitter {
     private final List<List<LevelStand>> built = new ArrayList<>();
     private final List<PostGroup> posts = new ArrayList<>();
     private final long[] topOfPosts;
+    private final long[][] leastFrom;
     private int tries;
 
     Search(StackNeeds needs, ShelfCupboard.Choice choice) {
       this.needs = needs;
       this.choice = choice;
       this.topOfPosts = new long[stand.columns()];
+      this.leastFrom = new long[stand.columns()][];
       for (int c = 0; c < stand.columns(); c++) {
         built.add(new ArrayList<>());
       }
+      for (int c = stand.columns() - 1; c >= 0; c--) {
+        leastFrom[c] = leastFrom(c);
+      }
+    }
+
+    /**
+     * For each level the least height from its underside to the highest thing over it, the columns
+     * on top included: what cannot be built under the ceiling is given up at once.
+     */
+    private long[] leastFrom(int c) {
+      int levels = needs.levels(c);
+      long[] least = new long[levels + 1];
+      for (int upper : stand.above(c)) {
+        boolean later = upper > c && needs.isBuilt(upper);
+        least[levels] = Math.max(least[levels], later ? leastFrom[upper][0] : 0);
+      }
+      for (int l = levels - 1; l >= 0; l--) {
+        long tallest = needs.level(c, l).tallest();
+        boolean onTop = l == levels - 1 && least[levels] == 0;
+        long post = Math.max(tallest + stand.headroom(), stand.leastLayer());
+        long thickness = choice.shelves(c, l).get(0).thickness().micrometres();
+        least[l] = thickness + (onTop ? tallest : shortest(post) + least[l + 1]);
+      }
+      return least;
     }
 
     Stacking result() {
@@ -140,7 +173,8 @@ final class StackFitter {
      */
     private boolean raise(int c, int l, long base, List<Point> at, long least, long exact) {
       for (PostLength length : atLeast(least)) {
-        if (++tries > MOST_TRIES || base + length.height() > stand.ceiling()) {
+        long reach = base + length.height() + leastFrom[c][l + 1];
+        if (++tries > MOST_TRIES || reach > stand.ceiling()) {
           return false;
         }
         boolean wanted = exact >= Long.MAX_VALUE / 2 || length.height() == exact;

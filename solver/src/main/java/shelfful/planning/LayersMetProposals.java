@@ -1,0 +1,81 @@
+package shelfful.planning;
+
+import java.util.List;
+import java.util.Random;
+import shelfful.planning.Stacking.LevelStand;
+
+/**
+ * Proposals made of the layers met so far: new ones are looked for at the prices of the day; when
+ * there are enough, whole loads are chosen from them; and now and then a few shelves of the load as
+ * it is are given other contents.
+ */
+final class LayersMetProposals {
+  /** Of 100 proposals, how many times a new layer is looked for. */
+  private static final int PRICED = 45;
+
+  /** Of 100 others, how many times a few shelves are chosen anew. */
+  private static final int RECHOSEN = 50;
+
+  private static final int MOST_SHELVES = 4;
+
+  /** How much worth a load may lose to be another, in pieces of plain worth. */
+  private static final double MOST_LOSS = 1.5;
+
+  /** So many new layers make it worth while to choose again. */
+  private static final int ENOUGH_NEWS = 10;
+
+  private final SketchJudge judge;
+  private final PricedFiller filler;
+  private final LayerChooser chooser;
+  private final Rechooser rechooser;
+
+  LayersMetProposals(SketchJudge judge, Appeal appeal) {
+    this.judge = judge;
+    this.filler = new PricedFiller(judge, appeal);
+    ChoiceTask task = new ChoiceTask(judge.stand(), judge.ware(), judge.classes());
+    this.chooser = task.isSimple() ? new LayerChooser(judge, task) : null;
+    this.rechooser = task.isSimple() ? new Rechooser(judge, chooser.problem()) : null;
+  }
+
+  /** A changed copy, or null when it is another's turn. */
+  Sketch propose(Sketch now, Random random) {
+    if (chooser == null) {
+      return null;
+    }
+    if (random.nextInt(100) < PRICED) {
+      price(now, random);
+      if (chooser.news() >= ENOUGH_NEWS) {
+        Sketch chosen = chooser.choose(now);
+        if (chosen != null) {
+          return chosen;
+        }
+      }
+    }
+    if (random.nextInt(100) < RECHOSEN) {
+      Sketch sketch = now.copy();
+      int shelves = 2 + random.nextInt(MOST_SHELVES - 1);
+      double loss = MOST_LOSS * random.nextDouble();
+      return rechooser.rechoose(sketch, shelves, loss, random) ? sketch : null;
+    }
+    return null;
+  }
+
+  /** Looks for new contents for a level of the load as it is, or for one of another height. */
+  private void price(Sketch now, Random random) {
+    Stacking stacking = judge.stack(StackNeeds.of(now, judge.ware().lots())).orElse(null);
+    List<int[]> levels = Rebuilder.levels(now);
+    if (stacking == null || levels.isEmpty()) {
+      return;
+    }
+    int[] at = levels.get(random.nextInt(levels.size()));
+    LevelStand level = stacking.level(at[0], at[1]);
+    for (Spot spot : judge.stand().spotsOf(at[0])) {
+      int heightClass = random.nextInt(judge.classes().count());
+      if (random.nextInt(3) > 0) {
+        int[] kinds = judge.byKind(now.counts(at[0], at[1], spot.place()));
+        heightClass = judge.classes().of(kinds);
+      }
+      filler.tryOnce(spot, level, heightClass, chooser.prices(), random);
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Checks the choice of layers against trying everything. */
+package shelfful.choice;
