@@ -83,6 +83,9 @@ public final class LoadBenchmark implements Callable<Integer> {
     for (int seed = 1; seed <= seeds; seed++) {
       runs.add(plan(subject, Method.PLANNER, seed, budget()));
     }
+    if (others.contains(Method.EXACT_CHOICE)) {
+      OtherLoads.exactChoice(subject, runs).map(LoadBenchmark::told).ifPresent(runs::add);
+    }
     LoadRequest asked = subject.asked();
     return new Result(
         subject.name(), asked.pieces().size(), Limit.UNKNOWN.of(asked), runs);

@@ -1,9 +1,12 @@
 package shelfful.bench;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import shelfful.load.Load;
+import shelfful.planning.ExactChoice;
 import shelfful.planning.HandLoader;
 import shelfful.planning.PlanningWork;
 import shelfful.sample.SampleLoad;
@@ -16,7 +19,19 @@ final class OtherLoads {
 
   /** As a sensible person loads. */
   static Run byHand(SampleLoad subject) {
-    return run(subject, Method.BY_HAND, () -> HandLoader.best(subject.asked()));
+    return run(subject, Method.BY_HAND, System.nanoTime(), () -> HandLoader.best(subject.asked()));
+  }
+
+  /**
+   * The best that can be made of the layers of all loads so far.
+   *
+   * @return empty when no choice of layers could be stacked
+   */
+  static Optional<Run> exactChoice(SampleLoad subject, List<Run> runs) {
+    List<Load> loads = runs.stream().map(Run::load).toList();
+    long began = System.nanoTime();
+    return ExactChoice.best(subject.asked(), loads)
+        .map(load -> run(subject, Method.EXACT_CHOICE, began, () -> load));
   }
 
   /**
@@ -24,9 +39,8 @@ final class OtherLoads {
    *
    * @throws IllegalStateException when it breaks a rule
    */
-  static Run run(SampleLoad subject, Method method, Supplier<Load> making) {
+  private static Run run(SampleLoad subject, Method method, long began, Supplier<Load> making) {
     Heap.forget();
-    long began = System.nanoTime();
     Load load = making.get();
     long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began);
     Effort effort =

@@ -75,10 +75,15 @@ final class SummaryTable {
   }
 
   private static String losses(Result result) {
-    List<Method> better = result.plannerLosesTo();
-    return better.isEmpty()
-        ? "none"
-        : better.stream().map(Method::toString).collect(Collectors.joining(", "));
+    int seeds = result.by(Method.PLANNER).size();
+    List<String> lost = new ArrayList<>();
+    for (Method method : Method.values()) {
+      long times = result.plannerLosesTo(method);
+      if (method != Method.PLANNER && times > 0) {
+        lost.add(text("%s: %d of %d", method, times, seeds));
+      }
+    }
+    return lost.isEmpty() ? "none" : String.join(", ", lost);
   }
 
   private static double mean(Result result, ToLongFunction<Run> figure) {
