@@ -16,7 +16,7 @@ import shelfful.sample.SampleLoads;
 
 class LayerChoiceTest {
   private static final List<String> FEW =
-      List.of("small-50", "halves-over-full-100", "scarce-posts-100", "weak-shelves-200");
+      List.of("small-50", "halves-over-full-100");
 
   static Stream<SampleLoad> some() {
     return SampleLoads.all().stream().filter(sample -> FEW.contains(sample.name()));
