@@ -12,12 +12,12 @@ import java.util.List;
 /** The integer program of {@link ExactChoice} for one pool. Heights in micrometres. */
 final class ChoiceModel {
   private final CpModel model = new CpModel();
-  private final LayerPool pool;
+  private final LevelPool pool;
   private final ReadyWare ware;
   private final List<ColumnModel> columns = new ArrayList<>();
   private final List<IntVar> placed = new ArrayList<>();
 
-  ChoiceModel(LayerPool pool) {
+  ChoiceModel(LevelPool pool) {
     this.pool = pool;
     this.ware = pool.judge().ware();
     Stand stand = pool.judge().stand();
@@ -102,11 +102,11 @@ final class ChoiceModel {
   }
 
   /** What a solved program chose. */
-  LayerChoice choice(CpSolver solver) {
+  LevelChoice choice(CpSolver solver) {
     List<PooledLevel> chosen = new ArrayList<>();
     columns.forEach(column -> column.addChosen(solver, chosen));
     int[] in = placed.stream().mapToInt(lot -> (int) solver.value(lot)).toArray();
-    return new LayerChoice(pool, chosen, in);
+    return new LevelChoice(pool, chosen, in);
   }
 
   /** Never again all the levels of a solution, nor those and more. */

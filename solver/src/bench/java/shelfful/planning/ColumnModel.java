@@ -33,7 +33,7 @@ final class ColumnModel {
   /** By post length: how many levels, or floors, they stand on. */
   private final List<LinearExprBuilder> under = new ArrayList<>();
 
-  ColumnModel(CpModel model, LayerPool pool, int column, PostModel posts) {
+  ColumnModel(CpModel model, LevelPool pool, int column, PostModel posts) {
     this.model = model;
     this.stand = pool.judge().stand();
     this.column = column;

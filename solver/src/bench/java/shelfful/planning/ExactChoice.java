@@ -31,8 +31,8 @@ public final class ExactChoice {
     Loader.loadNativeLibraries();
     Optional<Load> best = Optional.empty();
     Merit bestMerit = null;
-    List<LayerPool> pools = LayerPool.of(request, loads);
-    for (LayerPool pool : pools) {
+    List<LevelPool> pools = LevelPool.of(request, loads);
+    for (LevelPool pool : pools) {
       Optional<Found> found = best(pool, SECONDS / pools.size());
       if (found.isPresent()
           && (bestMerit == null || found.get().merit().compareTo(bestMerit) > 0)) {
@@ -45,7 +45,7 @@ public final class ExactChoice {
 
   private record Found(Load load, Merit merit) {}
 
-  private static Optional<Found> best(LayerPool pool, double seconds) {
+  private static Optional<Found> best(LevelPool pool, double seconds) {
     ChoiceModel model = new ChoiceModel(pool);
     long until = System.nanoTime() + (long) (seconds * 1e9);
     for (int i = 0; i < MOST_CHOICES && System.nanoTime() < until; i++) {
@@ -57,8 +57,8 @@ public final class ExactChoice {
       if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
         return Optional.empty();
       }
-      LayerChoice choice = model.choice(solver);
-      Optional<LayerChoice.Stacked> stacked = choice.stacked();
+      LevelChoice choice = model.choice(solver);
+      Optional<LevelChoice.Stacked> stacked = choice.stacked();
       if (stacked.isPresent()) {
         return stacked.map(s -> new Found(s.load(), s.merit()));
       }

@@ -14,7 +14,7 @@ import shelfful.load.Load;
 import shelfful.sample.SampleLoad;
 import shelfful.sample.SampleLoads;
 
-class LayerChoiceTest {
+class LevelChoiceTest {
   private static final List<String> FEW =
       List.of("small-50", "halves-over-full-100");
 
@@ -26,12 +26,12 @@ class LayerChoiceTest {
   @MethodSource("some")
   void theLayersOfALoadMakeThatLoadAgain(SampleLoad sample) {
     Load load = firstLoad(sample);
-    LayerPool pool = LayerPool.of(sample.asked(), List.of(load)).get(0);
+    LevelPool pool = LevelPool.of(sample.asked(), List.of(load)).get(0);
     List<PooledLevel> levels = new ArrayList<>(pool.levels());
     Collections.reverse(levels);
 
-    LayerChoice.Stacked again =
-        new LayerChoice(pool, levels, counts(levels)).stacked().orElseThrow();
+    LevelChoice.Stacked again =
+        new LevelChoice(pool, levels, counts(levels)).stacked().orElseThrow();
 
     assertThat(again.load().placed()).isEqualTo(load.placed());
     assertThat(again.load().layers()).hasSameSizeAs(load.layers());
@@ -42,14 +42,14 @@ class LayerChoiceTest {
   @MethodSource("some")
   void whatIsLeftOffWaits(SampleLoad sample) {
     Load load = firstLoad(sample);
-    LayerPool pool = LayerPool.of(sample.asked(), List.of(load)).get(0);
+    LevelPool pool = LevelPool.of(sample.asked(), List.of(load)).get(0);
     int[] fewer = counts(pool.levels());
     int bundle = pool.judge().ware().lots().get(0).bundle();
     for (Lot lot : pool.judge().ware().lots()) {
       fewer[lot.index()] = lot.bundle() == bundle ? 0 : fewer[lot.index()];
     }
 
-    LayerChoice.Stacked less = new LayerChoice(pool, pool.levels(), fewer).stacked().orElseThrow();
+    LevelChoice.Stacked less = new LevelChoice(pool, pool.levels(), fewer).stacked().orElseThrow();
 
     int wanted = 0;
     for (int count : fewer) {

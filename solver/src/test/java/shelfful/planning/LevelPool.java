@@ -20,13 +20,13 @@ import shelfful.ware.Piece;
  * The levels that loads of one request and column plan are made of, to choose from anew: each with
  * its column, its shelf places, the height it needs and its contents by lot.
  */
-public final class LayerPool {
+public final class LevelPool {
   private final SketchJudge judge;
   private final PoolShelves shelves;
   private final Map<String, Lot> lotOf = new HashMap<>();
   private final List<PooledLevel> levels = new ArrayList<>();
 
-  private LayerPool(SketchJudge judge) {
+  private LevelPool(SketchJudge judge) {
     this.judge = judge;
     this.shelves = new PoolShelves(judge);
     for (Lot lot : judge.ware().lots()) {
@@ -37,10 +37,10 @@ public final class LayerPool {
   }
 
   /** The pools of some loads of one request, one for each column plan that any of them uses. */
-  public static List<LayerPool> of(LoadRequest request, List<Load> loads) {
-    List<LayerPool> pools = new ArrayList<>();
+  public static List<LevelPool> of(LoadRequest request, List<Load> loads) {
+    List<LevelPool> pools = new ArrayList<>();
     for (SketchJudge judge : HandLoader.judges(request)) {
-      LayerPool pool = new LayerPool(judge);
+      LevelPool pool = new LevelPool(judge);
       loads.stream()
           .filter(load -> load.columnPlanId().equals(judge.stand().plan().id()))
           .forEach(pool::gather);

@@ -16,7 +16,7 @@ import shelfful.planning.Stacking.LevelStand;
  * @param levels chosen, in any order; one may come several times
  * @param placed how many of each lot go in: no more than the levels hold; the rest is left off
  */
-record LayerChoice(LayerPool pool, List<PooledLevel> levels, int[] placed) {
+record LevelChoice(LevelPool pool, List<PooledLevel> levels, int[] placed) {
   private static final int ORDERS = 100;
 
   /** A load and how good it is. */
