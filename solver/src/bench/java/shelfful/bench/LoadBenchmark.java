@@ -109,7 +109,7 @@ public final class LoadBenchmark implements Callable<Integer> {
       runs.add(plan(subject, Method.PLANNER, seed, budget()));
     }
     if (others.contains(Method.EXACT_CHOICE)) {
-      OtherLoads.exactChoice(subject, runs).map(LoadBenchmark::told).ifPresent(runs::add);
+      runs.add(told(OtherLoads.exactChoice(subject, runs)));
     }
     LoadRequest asked = subject.asked();
     return new Result(

@@ -1,5 +1,6 @@
 package shelfful.bench;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -23,15 +24,31 @@ final class OtherLoads {
   }
 
   /**
-   * The best that can be made of the layers of all loads so far.
-   *
-   * @return empty when no choice of layers could be stacked
+   * The best that can be made of the layers of all loads so far. Each of those loads is a choice of
+   * layers too, so it is never worse than the best of them.
    */
-  static Optional<Run> exactChoice(SampleLoad subject, List<Run> runs) {
+  static Run exactChoice(SampleLoad subject, List<Run> runs) {
     List<Load> loads = runs.stream().map(Run::load).toList();
     long began = System.nanoTime();
-    return ExactChoice.best(subject.asked(), loads)
-        .map(load -> run(subject, Method.EXACT_CHOICE, began, () -> load));
+    ExactChoice.Chosen chosen = ExactChoice.best(subject.asked(), loads);
+    Optional<Run> made =
+        chosen.load().map(load -> run(subject, Method.EXACT_CHOICE, began, () -> load));
+    Run best = runs.stream().max(Comparator.comparing(Run::figures)).orElseThrow();
+    Run chosenRun =
+        made.filter(run -> run.figures().compareTo(best.figures()) >= 0)
+            .orElseGet(() -> run(subject, Method.EXACT_CHOICE, began, best::load));
+    return proven(chosenRun, chosen.proven());
+  }
+
+  private static Run proven(Run run, boolean isProven) {
+    return new Run(
+        run.subject(),
+        run.method(),
+        run.seed(),
+        run.load(),
+        run.figures(),
+        run.effort(),
+        isProven);
   }
 
   /**
@@ -47,6 +64,6 @@ final class OtherLoads {
         new Effort(
             OptionalLong.empty(), OptionalLong.empty(), millis, NO_SEARCH, Heap.peakMegabytes());
     Figures figures = Figures.of(load, subject.name() + ", " + method);
-    return new Run(subject.name(), method, 0, load, figures, effort);
+    return new Run(subject.name(), method, 0, load, figures, effort, true);
   }
 }

@@ -71,7 +71,8 @@ final class SummaryTable {
     double against = 100 * (best.get().worth() - planned) / planned;
     String mustGo =
         best.get().mustGoWaiting() == 0 ? "" : ", " + best.get().mustGoWaiting() + " must-go wait";
-    return text("%d, %+.1f %%", best.get().pieces(), against) + mustGo;
+    String proof = result.by(method).stream().allMatch(Run::isProven) ? "" : ", not proven";
+    return text("%d, %+.1f %%", best.get().pieces(), against) + mustGo + proof;
   }
 
   private static String losses(Result result) {

@@ -23,47 +23,55 @@ public final class ExactChoice {
   private ExactChoice() {}
 
   /**
-   * The best load of the layers of some loads of a request.
+   * What came of a choice.
    *
-   * @return empty when no choice could be stacked
+   * @param load or empty when no choice could be stacked
+   * @param proven whether the first choice for every column plan was the best there is, and could
+   *     be stacked
    */
-  public static Optional<Load> best(LoadRequest request, List<Load> loads) {
+  public record Chosen(Optional<Load> load, boolean proven) {}
+
+  /** The best load of the layers of some loads of a request. */
+  public static Chosen best(LoadRequest request, List<Load> loads) {
     Loader.loadNativeLibraries();
-    Optional<Load> best = Optional.empty();
-    Merit bestMerit = null;
     List<LevelPool> pools = LevelPool.of(request, loads);
+    LevelChoice.Stacked best = null;
+    boolean proven = true;
     for (LevelPool pool : pools) {
-      Optional<Found> found = best(pool, SECONDS / pools.size());
-      if (found.isPresent()
-          && (bestMerit == null || found.get().merit().compareTo(bestMerit) > 0)) {
-        bestMerit = found.get().merit();
-        best = Optional.of(found.get().load());
+      Found found = best(pool, SECONDS / pools.size());
+      proven &= found.proven();
+      LevelChoice.Stacked stacked = found.stacked().orElse(best);
+      if (best == null || stacked.merit().compareTo(best.merit()) > 0) {
+        best = stacked;
       }
     }
-    return best;
+    return new Chosen(Optional.ofNullable(best).map(LevelChoice.Stacked::load), proven);
   }
 
-  private record Found(Load load, Merit merit) {}
+  private record Found(Optional<LevelChoice.Stacked> stacked, boolean proven) {}
 
-  private static Optional<Found> best(LevelPool pool, double seconds) {
+  private static Found best(LevelPool pool, double seconds) {
     ChoiceModel model = new ChoiceModel(pool);
-    long until = System.nanoTime() + (long) (seconds * 1e9);
-    for (int i = 0; i < MOST_CHOICES && System.nanoTime() < until; i++) {
+    double share = seconds;
+    for (int i = 0; i < MOST_CHOICES; i++) {
       CpSolver solver = new CpSolver();
-      solver.getParameters().setMaxTimeInSeconds((until - System.nanoTime()) / 1e9);
+      solver.getParameters().setMaxTimeInSeconds(share);
       solver.getParameters().setNumWorkers(2);
       solver.getParameters().setRandomSeed(1);
       CpSolverStatus status = solver.solve(model.program());
+      share -= solver.wallTime();
       if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-        return Optional.empty();
+        break;
       }
-      LevelChoice choice = model.choice(solver);
-      Optional<LevelChoice.Stacked> stacked = choice.stacked();
+      Optional<LevelChoice.Stacked> stacked = model.choice(solver).stacked();
       if (stacked.isPresent()) {
-        return stacked.map(s -> new Found(s.load(), s.merit()));
+        return new Found(stacked, i == 0 && status == CpSolverStatus.OPTIMAL);
       }
       model.forbid(solver);
+      if (share <= 0) {
+        break;
+      }
     }
-    return Optional.empty();
+    return new Found(Optional.empty(), false);
   }
 }

@@ -15,8 +15,7 @@ import shelfful.sample.SampleLoad;
 import shelfful.sample.SampleLoads;
 
 class LevelChoiceTest {
-  private static final List<String> FEW =
-      List.of("small-50", "halves-over-full-100");
+  private static final List<String> FEW = List.of("small-50", "halves-over-full-100");
 
   static Stream<SampleLoad> some() {
     return SampleLoads.all().stream().filter(sample -> FEW.contains(sample.name()));

@@ -68,8 +68,7 @@ final class SampleForms {
 
   private Form jug() {
     Lug handle = handle(84, 18, 30, 110);
-    Lug spout =
-        new Lug("spout", Angle.ofDegrees(180), mm(68), mm(26), mm(100), mm(130));
+    Lug spout = new Lug("spout", Angle.ofDegrees(180), mm(68), mm(26), mm(100), mm(130));
     return form("jug", 0.6, upright(round(76), round(100), 130, handle, spout));
   }
 

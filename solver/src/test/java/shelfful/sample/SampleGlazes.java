@@ -26,8 +26,7 @@ final class SampleGlazes {
     static final Wish NONE = new Wish(Optional.empty(), false, Set.of(), Set.of());
 
     static Wish gap(double millimetres) {
-      return new Wish(
-          Optional.of(Length.ofMillimetres(millimetres)), false, Set.of(), Set.of());
+      return new Wish(Optional.of(Length.ofMillimetres(millimetres)), false, Set.of(), Set.of());
     }
 
     static Wish zones(Set<Zone> likes, Set<Zone> forbidden) {
