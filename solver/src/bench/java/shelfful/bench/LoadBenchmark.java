@@ -1,6 +1,7 @@
 package shelfful.bench;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +9,10 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import shelfful.load.LoadRequest;
 import shelfful.planning.SearchBudget;
 import shelfful.sample.SampleLoad;
@@ -46,6 +50,8 @@ public final class LoadBenchmark implements Callable<Integer> {
   @Option(names = "--help", usageHelp = true, description = "shows this")
   private boolean help;
 
+  @Spec private CommandSpec spec;
+
   /** Started by Maven; see docs/engine.md. */
   public static void main(String[] arguments) {
     System.exit(new CommandLine(new LoadBenchmark()).execute(arguments));
@@ -53,7 +59,7 @@ public final class LoadBenchmark implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    List<SampleLoad> subjects = Subjects.named(instances, demo);
+    List<SampleLoad> subjects = subjects();
     if (list) {
       subjects.forEach(subject -> say("%-22s %s", subject.name(), subject.shows()));
       return 0;
@@ -65,11 +71,30 @@ public final class LoadBenchmark implements Callable<Integer> {
     List<Result> results = new ArrayList<>();
     for (SampleLoad subject : subjects) {
       results.add(measure(subject));
+      // After each instance, so that a run that is cut short leaves what it has.
       RunSheet.write(csv, results);
+      Files.writeString(table(), SummaryTable.of(results));
     }
     say("%n%s", SummaryTable.of(results));
-    say("Every load passed the inspector. Every run: %s", csv);
+    say("Every load passed the inspector. Every run: %s; this table: %s", csv, table());
     return 0;
+  }
+
+  /** Beside the CSV file. */
+  private Path table() {
+    return csv.resolveSibling(csv.getFileName().toString().replaceFirst("\\.csv$", "") + ".md");
+  }
+
+  private List<SampleLoad> subjects() {
+    if (seeds < 1 || seconds < 0) {
+      throw new ParameterException(
+          spec.commandLine(), "There must be at least one seed, and not less than no time.");
+    }
+    try {
+      return Subjects.named(instances, demo);
+    } catch (IllegalArgumentException unknown) {
+      throw new ParameterException(spec.commandLine(), unknown.getMessage());
+    }
   }
 
   private Result measure(SampleLoad subject) {
@@ -82,6 +107,9 @@ public final class LoadBenchmark implements Callable<Integer> {
     }
     for (int seed = 1; seed <= seeds; seed++) {
       runs.add(plan(subject, Method.PLANNER, seed, budget()));
+    }
+    if (others.contains(Method.EXACT_CHOICE)) {
+      runs.add(told(OtherLoads.exactChoice(subject, runs)));
     }
     LoadRequest asked = subject.asked();
     return new Result(

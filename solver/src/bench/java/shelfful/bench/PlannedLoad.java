@@ -58,7 +58,7 @@ final class PlannedLoad {
             millis,
             planner.work(),
             heap);
-    return new Run(planned.subject, method, request.seed(), last, figures, effort);
+    return new Run(planned.subject, method, request.seed(), last, figures, effort, true);
   }
 
   private void take(Load load) {

@@ -11,5 +11,14 @@ import shelfful.load.Load;
  * @param load that passed the inspector
  * @param figures of it
  * @param effort it took
+ * @param isProven whether it is known to be the best that its method can make; always true where a
+ *     method does not claim to make the best
  */
-record Run(String subject, Method method, long seed, Load load, Figures figures, Effort effort) {}
+record Run(
+    String subject,
+    Method method,
+    long seed,
+    Load load,
+    Figures figures,
+    Effort effort,
+    boolean isProven) {}

@@ -31,7 +31,7 @@ final class SummaryTable {
     cells.add(String.valueOf(result.listed()));
     cells.add(text("%.1f (%d to %d)", pieces.getAverage(), pieces.getMin(), pieces.getMax()));
     cells.add(spread(pieces));
-    cells.add(text("%.0f", mean(result, run -> run.figures().worth())));
+    cells.add(text("%.0f", mean(result, run -> run.figures().worth())) + mustGo(result));
     cells.add(bound(result));
     cells.add(text("%.2f", mean(result, run -> run.effort().firstMillis().orElse(0)) / 1000));
     cells.add(text("%.1f", mean(result, run -> run.effort().nearMillis().orElse(0)) / 1000));
@@ -50,6 +50,11 @@ final class SummaryTable {
   private static String spread(LongSummaryStatistics pieces) {
     long apart = pieces.getMax() - pieces.getMin();
     return text("%d, %.1f %%", apart, 100.0 * apart / Math.max(1, pieces.getMax()));
+  }
+
+  private static String mustGo(Result result) {
+    double waiting = mean(result, run -> run.figures().mustGoWaiting());
+    return waiting == 0 ? "" : text(", %.1f must-go wait", waiting);
   }
 
   private static String bound(Result result) {
@@ -71,14 +76,20 @@ final class SummaryTable {
     double against = 100 * (best.get().worth() - planned) / planned;
     String mustGo =
         best.get().mustGoWaiting() == 0 ? "" : ", " + best.get().mustGoWaiting() + " must-go wait";
-    return text("%d, %+.1f %%", best.get().pieces(), against) + mustGo;
+    String proof = result.by(method).stream().allMatch(Run::isProven) ? "" : ", not proven";
+    return text("%d, %+.1f %%", best.get().pieces(), against) + mustGo + proof;
   }
 
   private static String losses(Result result) {
-    List<Method> better = result.plannerLosesTo();
-    return better.isEmpty()
-        ? "none"
-        : better.stream().map(Method::toString).collect(Collectors.joining(", "));
+    int seeds = result.by(Method.PLANNER).size();
+    List<String> lost = new ArrayList<>();
+    for (Method method : Method.values()) {
+      long times = result.plannerLosesTo(method);
+      if (method != Method.PLANNER && times > 0) {
+        lost.add(text("%s: %d of %d", method, times, seeds));
+      }
+    }
+    return lost.isEmpty() ? "none" : String.join(", ", lost);
   }
 
   private static double mean(Result result, ToLongFunction<Run> figure) {

@@ -68,7 +68,8 @@ public final class HandLoader {
         .orElse(height);
   }
 
-  private static List<SketchJudge> judges(LoadRequest request) {
+  /** What the rules say of sketches, for every column plan that may be used. */
+  static List<SketchJudge> judges(LoadRequest request) {
     Kiln kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
     List<Stand> stands = new ArrayList<>();
     for (ColumnPlan plan : kiln.columnPlans()) {

@@ -15,7 +15,7 @@ import shelfful.sample.SampleLoads;
 class HandLoaderTest {
 
   private static final List<String> FEW =
-      List.of("small-50", "tall-60", "everything-fits-30", "scarce-shelves-100");
+      List.of("tall-60", "everything-fits-30", "scarce-shelves-100");
 
   static Stream<SampleLoad> some() {
     return SampleLoads.all().stream().filter(sample -> FEW.contains(sample.name()));

@@ -34,7 +34,7 @@ final class SampleForms {
   List<Form> all() {
     return List.of(
         form("cup", 0.13, upright(round(40), round(64), 62)),
-        form("mug", 0.36, upright(round(62), round(84), 96, lug("handle", 0, 72, 16, 18, 80))),
+        form("mug", 0.36, upright(round(62), round(84), 96, handle(72, 16, 18, 80))),
         form("tumbler", 0.3, upright(round(58), round(80), 112)),
         form("bowl", 0.42, flared(68, step(84, 20), step(122, 42), step(152, 66))),
         form("big-bowl", 1.1, flared(100, step(124, 24), step(188, 56), step(236, 92))),
@@ -67,8 +67,8 @@ final class SampleForms {
   }
 
   private Form jug() {
-    Lug handle = lug("handle", 0, 84, 18, 30, 110);
-    Lug spout = lug("spout", 180, 68, 26, 100, 130);
+    Lug handle = handle(84, 18, 30, 110);
+    Lug spout = new Lug("spout", Angle.ofDegrees(180), mm(68), mm(26), mm(100), mm(130));
     return form("jug", 0.6, upright(round(76), round(100), 130, handle, spout));
   }
 
@@ -106,8 +106,8 @@ final class SampleForms {
     return new Profile(round(foot), from, bands, List.of());
   }
 
-  private Lug lug(String name, double degrees, double reach, double width, double from, double to) {
-    return new Lug(name, Angle.ofDegrees(degrees), mm(reach), mm(width), mm(from), mm(to));
+  private Lug handle(double reach, double width, double from, double to) {
+    return new Lug("handle", Angle.ZERO, mm(reach), mm(width), mm(from), mm(to));
   }
 
   private Outline round(double diameter) {

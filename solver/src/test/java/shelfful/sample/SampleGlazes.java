@@ -21,13 +21,26 @@ final class SampleGlazes {
 
   private SampleGlazes() {}
 
+  /** What a glaze asks of a setting. */
+  private record Wish(Optional<Length> gap, boolean runny, Set<Zone> likes, Set<Zone> forbidden) {
+    static final Wish NONE = new Wish(Optional.empty(), false, Set.of(), Set.of());
+
+    static Wish gap(double millimetres) {
+      return new Wish(Optional.of(Length.ofMillimetres(millimetres)), false, Set.of(), Set.of());
+    }
+
+    static Wish zones(Set<Zone> likes, Set<Zone> forbidden) {
+      return new Wish(Optional.empty(), false, likes, forbidden);
+    }
+  }
+
   static List<Glaze> all() {
     return List.of(
-        glaze("clear", "A", Optional.empty(), false, Set.of(), Set.of()),
-        glaze("white", "B", Optional.empty(), false, Set.of(Zone.MIDDLE), Set.of()),
-        glaze("iron", "C", Optional.of(Length.ofMillimetres(10)), false, Set.of(), Set.of()),
-        glaze("lake", "D", Optional.empty(), true, Set.of(), Set.of()),
-        glaze("night", "E", Optional.empty(), false, Set.of(Zone.BOTTOM), Set.of(Zone.TOP)));
+        glaze("clear", "A", Wish.NONE),
+        glaze("white", "B", Wish.zones(Set.of(Zone.MIDDLE), Set.of())),
+        glaze("iron", "C", Wish.gap(10)),
+        glaze("lake", "D", new Wish(Optional.empty(), true, Set.of(), Set.of())),
+        glaze("night", "E", Wish.zones(Set.of(Zone.BOTTOM), Set.of(Zone.TOP))));
   }
 
   /** White takes colour from iron on the same layer. */
@@ -36,13 +49,7 @@ final class SampleGlazes {
         new KeptApart("white", "iron", KeptApart.Apartness.NOT_ON_ONE_LAYER, Optional.empty()));
   }
 
-  private static Glaze glaze(
-      String id,
-      String letter,
-      Optional<Length> gap,
-      boolean runny,
-      Set<Zone> likes,
-      Set<Zone> forbidden) {
+  private static Glaze glaze(String id, String letter, Wish wish) {
     return new Glaze(
         id,
         id,
@@ -50,10 +57,10 @@ final class SampleGlazes {
         "#c0b8a8",
         CONE,
         Optional.empty(),
-        gap,
-        runny,
+        wish.gap(),
+        wish.runny(),
         Length.ofMillimetres(4),
-        likes,
-        forbidden);
+        wish.likes(),
+        wish.forbidden());
   }
 }

@@ -1,6 +1,5 @@
 package shelfful.sample;
 
-import java.util.Optional;
 import shelfful.load.LoadRequest;
 
 /**
@@ -28,18 +27,5 @@ public record SampleLoad(String name, String shows, LoadRequest asked) {
   @Override
   public String toString() {
     return name;
-  }
-
-  /** The same question with one column plan only. */
-  public LoadRequest request(long seed, String columnPlanId) {
-    LoadRequest request = request(seed);
-    return new LoadRequest(
-        request.studio(),
-        request.batches(),
-        request.firing(),
-        Optional.of(columnPlanId),
-        request.day(),
-        seed,
-        request.steps());
   }
 }
