@@ -50,7 +50,9 @@ final class Setting {
     load.request().pieces().forEach(piece -> pieces.put(piece.id(), piece));
     for (Layer layer : layers) {
       set.put(
-          layer.id(), SettingOrder.number(layer.placements().stream().map(this::lookUp).toList()));
+          layer.id(),
+          SettingOrder.number(
+              layer.placements().stream().map(this::lookUp).toList(), kiln.loading()));
     }
   }
 
