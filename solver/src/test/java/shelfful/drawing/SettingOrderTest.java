@@ -33,8 +33,7 @@ class SettingOrderTest {
   void givesTheSameNumbersInWhateverOrderThePiecesCome() {
     List<SetPiece> shuffled = new ArrayList<>(pieces());
     Collections.shuffle(shuffled, new Random(5));
-    assertThat(ids(SettingOrder.number(shuffled, Loading.TOP)))
-        .isEqualTo(ids(pieces()));
+    assertThat(ids(SettingOrder.number(shuffled, Loading.TOP))).isEqualTo(ids(pieces()));
   }
 
   @Test
