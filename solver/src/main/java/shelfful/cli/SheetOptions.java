@@ -1,15 +1,19 @@
 package shelfful.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Option;
 import shelfful.drawing.Edition;
 import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.PaperSize;
 import shelfful.drawing.PdfSurface;
+import shelfful.drawing.PhonePage;
 import shelfful.drawing.Printing;
 import shelfful.drawing.ProgramNote;
 import shelfful.drawing.SheetFormat;
+import shelfful.drawing.TrueSizeSheets;
 import shelfful.inspect.InspectedLoad;
 import shelfful.measure.LengthUnit;
 
@@ -64,6 +68,16 @@ final class SheetOptions {
   /** The loading sheets of a load, as PDF. */
   byte[] pdf(InspectedLoad load) {
     return PdfSurface.bytes(LoadDrawing.of(load, printing(load)));
+  }
+
+  /** The page for a telephone, as HTML. */
+  byte[] phone(InspectedLoad load) {
+    return PhonePage.html(load, printing(load)).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Some layers, or all, at their true size, as PDF. */
+  byte[] trueSize(InspectedLoad load, Set<String> layers) {
+    return PdfSurface.bytes(TrueSizeSheets.of(load, printing(load), layers));
   }
 
   /** All that was asked of the sheets, in the studio's unit where none was named. */
