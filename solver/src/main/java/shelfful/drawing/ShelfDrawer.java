@@ -145,7 +145,10 @@ final class ShelfDrawer {
       List<Spot> corners = clip.convex(new Shapes(view).corners(keepOut));
       if (corners.size() > 2) {
         sheet.add(new Mark.Path(corners, true, Look.of(KEEP_OUT, Ink.WHITE)));
-        sheet.add(new Mark.Hatching(Hatch.TIGHT_RISING.strokes(corners), KEEP_OUT));
+        List<Mark.Hatching.Line> strokes = Hatch.TIGHT_RISING.strokes(corners);
+        if (!strokes.isEmpty()) {
+          sheet.add(new Mark.Hatching(strokes, KEEP_OUT));
+        }
       }
     }
   }

@@ -20,16 +20,19 @@ class LoadDrawingTest {
   private static final double LEAST_MARGIN = 12;
 
   private static final Map<String, Supplier<InspectedLoad>> LOADS =
-      Map.of(
-          "small", Loads::small,
-          "drum", Loads::drum,
-          "cabinet", Loads::cabinet,
-          "sixty", Loads::sixty,
-          "crowd", Loads::crowd,
-          "five hundred", Loads::fiveHundred,
-          "hostile", Loads::hostile,
-          "empty", Loads::empty,
-          "tower", Loads::tower);
+      Map.ofEntries(
+          Map.entry("small", Loads::small),
+          Map.entry("drum", Loads::drum),
+          Map.entry("cabinet", Loads::cabinet),
+          Map.entry("sixty", Loads::sixty),
+          Map.entry("crowd", Loads::crowd),
+          Map.entry("five hundred", Loads::fiveHundred),
+          Map.entry("hostile", Loads::hostile),
+          Map.entry("empty", Loads::empty),
+          Map.entry("tower", Loads::tower),
+          Map.entry("list-60", () -> DemoPlans.of("list-60")),
+          Map.entry("list-200", () -> DemoPlans.of("list-200")),
+          Map.entry("list-500", () -> DemoPlans.of("list-500")));
 
   @TestFactory
   Stream<DynamicTest> everySheetKeepsItsMarginsAndItsWordsApart() {
