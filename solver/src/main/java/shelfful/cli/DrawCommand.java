@@ -2,7 +2,10 @@ package shelfful.cli;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,6 +15,7 @@ import shelfful.app.Opened;
 import shelfful.files.AtomicSave;
 import shelfful.files.SaveFailed;
 import shelfful.inspect.InspectedLoad;
+import shelfful.load.Layer;
 
 /** Draws the loading sheets of a plan. */
 @Command(
@@ -22,7 +26,9 @@ import shelfful.inspect.InspectedLoad;
       "",
       "Examples:",
       "  shelfful draw plans/list-200.plan.json",
-      "  shelfful draw plans/list-200.plan.json --paper letter --unit inches --to sheets.pdf"
+      "  shelfful draw plans/list-200.plan.json --paper letter --unit inches --to sheets.pdf",
+      "  shelfful draw plans/list-200.plan.json --landscape --phone sheets.html",
+      "  shelfful draw plans/list-200.plan.json --true-size shelf.pdf --layer L1"
     })
 final class DrawCommand implements Callable<Integer> {
   private final PrintStream out;
@@ -36,6 +42,26 @@ final class DrawCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Where the sheets go. Default: beside the plan.")
   private Path target;
+
+  @Option(
+      names = "--phone",
+      paramLabel = "FILE",
+      description = "Where a page for a phone goes (HTML). Default: none is made.")
+  private Path phone;
+
+  @Option(
+      names = "--true-size",
+      paramLabel = "FILE",
+      description =
+          "Where shelves at their true size go (PDF), over several pages to cut and join. Default:"
+              + " none are made.")
+  private Path trueSize;
+
+  @Option(
+      names = "--layer",
+      paramLabel = "LAYER",
+      description = "The layers to draw at true size, for instance L2; may be given again.")
+  private Set<String> layers = new TreeSet<>();
 
   @Mixin private SheetOptions sheets = new SheetOptions();
 
@@ -56,10 +82,32 @@ final class DrawCommand implements Callable<Integer> {
     }
     Opened.Ready<InspectedLoad> ready = (Opened.Ready<InspectedLoad>) opened;
     ready.notes().forEach(err::println);
+    return drawn(ready.value());
+  }
+
+  private int drawn(InspectedLoad load) throws SaveFailed {
+    for (String layer : layers) {
+      if (load.load().layer(layer).isEmpty()) {
+        err.println("--layer " + layer + ": the plan has no such layer; it has " + names(load));
+        return ExitCodes.BAD_INPUT;
+      }
+    }
     Path to = target == null ? besidePlan() : target;
-    AtomicSave.save(to, sheets.pdf(ready.value()));
+    AtomicSave.save(to, sheets.pdf(load));
     out.println(to);
+    if (phone != null) {
+      AtomicSave.save(phone, sheets.phone(load));
+      out.println(phone);
+    }
+    if (trueSize != null) {
+      AtomicSave.save(trueSize, sheets.trueSize(load, layers));
+      out.println(trueSize);
+    }
     return ExitCodes.DONE;
+  }
+
+  private static String names(InspectedLoad load) {
+    return load.load().layers().stream().map(Layer::id).collect(Collectors.joining(", "));
   }
 
   private Path besidePlan() {

@@ -29,7 +29,8 @@ import shelfful.ware.Batch;
 /** Plans a batch list. */
 @Command(
     name = "plan",
-    description = "Plans one firing of a batch list; saves the plan and its loading sheets.",
+    description =
+        "Plans one firing of a batch list; saves the plan, its loading sheets and a page for a phone.",
     mixinStandardHelpOptions = true,
     footer = {
       "",
@@ -129,6 +130,7 @@ final class PlanCommand implements Callable<Integer> {
       out.println();
       out.println("Plan    " + files.plan());
       out.println("Sheets  " + files.sheets());
+      out.println("Phone   " + files.phone());
     }
   }
 

@@ -8,11 +8,12 @@ import shelfful.files.PlanWriter;
 import shelfful.files.SaveFailed;
 import shelfful.inspect.InspectedLoad;
 
-/** The files of one plan: the plan itself and its sheets, named after the list. */
+/** The files of one plan: the plan itself, its sheets and its phone page, named after the list. */
 final class PlanFiles {
   private final Path folder;
   private final Path plan;
   private final Path sheets;
+  private final Path phone;
   private final SheetOptions options;
   private byte[] planBytes = {};
 
@@ -21,6 +22,7 @@ final class PlanFiles {
     this.folder = folder;
     this.plan = folder.resolve(name + ".plan.json");
     this.sheets = folder.resolve(name + ".pdf");
+    this.phone = folder.resolve(name + ".html");
     this.options = options;
   }
 
@@ -29,6 +31,7 @@ final class PlanFiles {
     planBytes = PlanWriter.bytes(load);
     AtomicSave.save(plan, planBytes);
     AtomicSave.save(sheets, options.pdf(load));
+    AtomicSave.save(phone, options.phone(load));
   }
 
   Path plan() {
@@ -37,6 +40,10 @@ final class PlanFiles {
 
   Path sheets() {
     return sheets;
+  }
+
+  Path phone() {
+    return phone;
   }
 
   byte[] planBytes() {

@@ -32,6 +32,10 @@ public record Box(double left, double top, double right, double bottom) {
     return bottom - top;
   }
 
+  Spot corner() {
+    return new Spot(left, top);
+  }
+
   Spot centre() {
     return new Spot((left + right) / 2, (top + bottom) / 2);
   }

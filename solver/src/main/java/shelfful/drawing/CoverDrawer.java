@@ -1,41 +1,62 @@
 package shelfful.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import shelfful.load.LoadRequest;
 
-/** The first sheet: what is fired, the kiln from the side, what to fetch, and what to mind. */
+/**
+ * The first sheet: what is fired, the kiln from the side, what to fetch, and what to mind. Upright
+ * the lists stand under the kiln, across beside it.
+ */
 final class CoverDrawer {
   private static final double CAUTIONS_WIDTH = 106;
+  private static final double CAUTIONS_BESIDE = 96;
   private static final double LEAST_SIDE_VIEW = 70;
   private static final double GUTTER = 8;
+  private static final double FETCH_HEAD = 11;
+
+  /** Lines kept free for telling what the next page has. */
+  private static final int PAGE_TWO = 2;
 
   private final Setting setting;
   private final GlazePalette palette;
   private final LengthWords words;
+  private final ProgramNote program;
 
-  CoverDrawer(Setting setting, GlazePalette palette, LengthWords words) {
+  CoverDrawer(Setting setting, GlazePalette palette, LengthWords words, ProgramNote program) {
     this.setting = setting;
     this.palette = palette;
     this.words = words;
+    this.program = program;
   }
 
   /** Draws the sheet; returns what of the list to fetch did not fit on it. */
   List<FetchList.Item> draw(Pages pages) {
-    SheetDraft sheet = pages.open(Optional.empty());
-    double top = title(sheet) + 4;
+    SheetDraft sheet = pages.open();
+    Box body = sheet.body().below(title(sheet) + 4);
     List<FetchList.Item> items = new FetchList(setting, words).all();
-    List<String> cautions = cautions();
-    double cautionHeight = cautions.size() * TextStyle.SMALL.pitch() + 10 + Cautions.LINES.size();
-    double most = sheet.body().bottom() - top - LEAST_SIDE_VIEW - 10;
-    double fetch = 11 + items.size() * Table.PITCH;
-    double bottom = Math.min(most, Math.max(cautionHeight, fetch));
-    Box picture = sheet.body().below(top).above(sheet.body().bottom() - bottom - 6);
-    double end = new KilnSideDrawer(setting, palette, sheet).draw(picture, words);
-    Box lower = sheet.body().below(end + 7);
-    cautionBox(sheet, lower);
+    return pages.format().landscape() ? across(sheet, body, items) : upright(sheet, body, items);
+  }
+
+  private List<FetchList.Item> upright(SheetDraft sheet, Box body, List<FetchList.Item> items) {
+    double most = body.height() - LEAST_SIDE_VIEW - 10;
+    double fetch = FETCH_HEAD + (items.size() + 2) * Table.PITCH;
+    double bottom = Math.min(most, Math.max(CautionBox.height(CAUTIONS_WIDTH), fetch));
+    double end = kiln(sheet, body.above(body.bottom() - bottom - 6));
+    Box lower = body.below(end + 7);
+    CautionBox.draw(sheet, new Spot(lower.right() - CAUTIONS_WIDTH, lower.top()), CAUTIONS_WIDTH);
+    double right = lower.right() - CAUTIONS_WIDTH - GUTTER;
+    return fetch(sheet, new Box(lower.left(), lower.top(), right, lower.bottom()), items);
+  }
+
+  private List<FetchList.Item> across(SheetDraft sheet, Box body, List<FetchList.Item> items) {
+    double middle = body.right() - CAUTIONS_BESIDE - GUTTER;
+    kiln(sheet, new Box(body.left(), body.top(), middle, body.bottom()));
+    double end = CautionBox.draw(sheet, new Spot(middle + GUTTER, body.top()), CAUTIONS_BESIDE);
+    Box lower = new Box(middle + GUTTER, end + 3, body.right(), body.bottom());
     return fetch(sheet, lower, items);
+  }
+
+  private double kiln(SheetDraft sheet, Box room) {
+    return new KilnSideDrawer(setting, palette, sheet).draw(room, words);
   }
 
   private double title(SheetDraft sheet) {
@@ -50,8 +71,11 @@ final class CoverDrawer {
     double end =
         sheet.text(new Spot(body.left(), y), FiringWords.counts(setting), TextStyle.HEAD, 90);
     sheet.text(new Spot(end + 6, y), totals(), TextStyle.BODY, body.right() - end - 6);
-    y += 4.6;
-    sheet.text(new Spot(body.left(), y), madeBy(), TextStyle.QUIET, body.width());
+    y += 4.8;
+    sheet.text(
+        new Spot(body.left(), y), FiringWords.madeBy(setting), TextStyle.QUIET, body.width());
+    y += 6;
+    new ProgramLine(program).draw(sheet, new Spot(body.left(), y), body.width());
     return y;
   }
 
@@ -63,63 +87,30 @@ final class CoverDrawer {
         + " of ware";
   }
 
-  private String madeBy() {
-    LoadRequest request = setting.load().request();
-    String steps = request.steps() == 0 ? "ended by hand or time" : request.steps() + " steps";
-    return "Columns: "
-        + setting.plan().name()
-        + ".  Search: seed "
-        + request.seed()
-        + ", "
-        + steps
-        + ".";
-  }
-
-  private static List<String> cautions() {
-    List<String> lines = new ArrayList<>();
-    for (String caution : Cautions.LINES) {
-      lines.addAll(TextStyle.SMALL.wording().wrap(caution, CAUTIONS_WIDTH - 9));
-    }
-    return lines;
-  }
-
-  private void cautionBox(SheetDraft sheet, Box lower) {
-    double left = lower.right() - CAUTIONS_WIDTH;
-    double pitch = TextStyle.SMALL.pitch();
-    double y = lower.top() + 5.5;
-    sheet.text(new Spot(left + 3, y), Cautions.TITLE, TextStyle.SECTION, CAUTIONS_WIDTH - 6);
-    y += 1.5;
-    for (String caution : Cautions.LINES) {
-      sheet.add(new Mark.Circle(new Spot(left + 4, y + pitch - 1), 0.5, Look.filled(Ink.BLACK)));
-      for (String line : TextStyle.SMALL.wording().wrap(caution, CAUTIONS_WIDTH - 9)) {
-        y += pitch;
-        sheet.text(new Spot(left + 6, y), line, TextStyle.SMALL, CAUTIONS_WIDTH - 8);
-      }
-      y += 0.8;
-    }
-    sheet.box(
-        new Box(left, lower.top(), lower.right(), y + 1.8),
-        Look.outlined(Pen.solid(0.35, Ink.BLACK)));
-  }
-
-  private List<FetchList.Item> fetch(SheetDraft sheet, Box lower, List<FetchList.Item> items) {
-    double width = lower.width() - CAUTIONS_WIDTH - GUTTER;
-    double y = lower.top() + 5.5;
-    sheet.text(new Spot(lower.left(), y), "Fetch", TextStyle.SECTION, width);
-    y += 1.5;
-    int fitting = (int) Math.floor((lower.bottom() - y) / Table.PITCH);
-    boolean all = items.size() <= fitting;
-    List<FetchList.Item> here = all ? items : items.subList(0, Math.max(0, fitting - 1));
-    for (FetchList.Item item : here) {
-      y += Table.PITCH;
-      sheet.text(
-          new Spot(lower.left() + 12, y), item.count() + " ×", TextStyle.STRONG, Anchor.END, 12);
-      sheet.text(new Spot(lower.left() + 14, y), item.name(), TextStyle.BODY, width - 14);
-    }
+  private List<FetchList.Item> fetch(SheetDraft sheet, Box box, List<FetchList.Item> items) {
+    CoverList list = new CoverList(sheet, box);
+    list.heading("Fetch");
+    int room = list.room() - PAGE_TWO;
+    boolean all = items.size() <= room;
+    List<FetchList.Item> here = all ? items : items.subList(0, Math.max(0, room - 1));
+    here.forEach(item -> list.line(item.count(), item.name()));
     if (!all) {
-      sheet.text(
-          new Spot(lower.left(), y + Table.PITCH), "more on the next page", TextStyle.BODY, width);
+      list.remark("More to fetch on page 2.");
+    }
+    List<PickList.Kind> kinds = new PickList(setting).kinds();
+    boolean waits = !setting.load().leftOut().isEmpty();
+    if (!kinds.isEmpty() && list.room() >= kinds.size() + PAGE_TWO + 2) {
+      list.heading("Bring");
+      kinds.forEach(kind -> list.line(kind.count(), named(kind.first())));
+      list.remark(waits ? "What waits and why: page 2." : "On which layer: page 2.");
+    } else {
+      list.remark(waits ? "Ware to bring, what waits and why: page 2." : "Ware to bring: page 2.");
     }
     return items.subList(here.size(), items.size());
+  }
+
+  private String named(SetPiece piece) {
+    GlazeSign sign = palette.of(piece);
+    return piece.name() + ", " + (sign.letter() + " " + sign.name()).strip();
   }
 }

@@ -3,6 +3,7 @@ package shelfful.drawing;
 import java.util.Locale;
 import shelfful.load.Firing;
 import shelfful.load.Load;
+import shelfful.load.LoadRequest;
 
 /** What is fired, in a line. */
 final class FiringWords {
@@ -27,5 +28,13 @@ final class FiringWords {
     int waiting = load.leftOut().size();
     String waits = waiting == 0 ? "none waits" : waiting == 1 ? "1 waits" : waiting + " wait";
     return load.placed() + " of " + (load.placed() + waiting) + " in, " + waits;
+  }
+
+  /** How the plan was made: column plan, seed and length of the search. */
+  static String madeBy(Setting setting) {
+    LoadRequest request = setting.load().request();
+    String steps = request.steps() == 0 ? "ended by hand or time" : request.steps() + " steps";
+    String search = ".  Search: seed " + request.seed() + ", " + steps + ".";
+    return "Columns: " + setting.plan().name() + search;
   }
 }

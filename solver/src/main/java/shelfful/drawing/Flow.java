@@ -1,7 +1,6 @@
 package shelfful.drawing;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Sets headings, tables and paragraphs one under another and opens further pages when one is full.
@@ -24,7 +23,7 @@ final class Flow {
   }
 
   private void openPage() {
-    sheet = pages.open(Optional.empty());
+    sheet = pages.open();
     Box body = sheet.body();
     sheet.text(new Spot(body.left(), body.top() + 5), continued, TextStyle.HEAD, body.width());
     sheet.line(
@@ -69,6 +68,21 @@ final class Flow {
     y += Table.PITCH;
     table.head(sheet, sheet.body(), y);
     y += 1;
+  }
+
+  /** A sentence about the entries that follow, on a page with the first of them. */
+  void remark(String sentence) {
+    if (sentence.isEmpty()) {
+      return;
+    }
+    double width = sheet.body().width();
+    List<String> lines = TextStyle.BODY.wording().wrap("→ " + sentence, width);
+    need((lines.size() + 3) * Table.PITCH + 1.5);
+    y += 1.5;
+    for (String line : lines) {
+      y += Table.PITCH;
+      sheet.text(new Spot(sheet.body().left(), y), line, TextStyle.BODY, width);
+    }
   }
 
   /** A bold line and lines under it that stay on one page with it. */

@@ -7,8 +7,8 @@ import java.util.Optional;
 import shelfful.ware.Glaze;
 
 /**
- * The signs of the glazes of one load. Each hatching is used once as long as there are enough; the
- * letter tells the rest apart.
+ * The signs of the glazes of one load. Each hatching is used once as long as there are enough; no
+ * two glazes have the same letter.
  */
 final class GlazePalette {
   private static final double WIDEST_LETTER = 6;
@@ -24,19 +24,25 @@ final class GlazePalette {
             .toList();
     for (Glaze glaze : setting.studio().glazes()) {
       if (used.contains(glaze.id()) && !signs.containsKey(glaze.id())) {
-        signs.put(glaze.id(), sign(glaze, signs.size()));
+        signs.put(glaze.id(), sign(glaze));
       }
     }
   }
 
-  private static GlazeSign sign(Glaze glaze, int order) {
-    String letter = TextStyle.SMALL.wording().fit(glaze.letter(), WIDEST_LETTER);
-    Hatch hatch = Hatch.values()[order % Hatch.values().length];
+  private GlazeSign sign(Glaze glaze) {
+    Hatch hatch = Hatch.values()[signs.size() % Hatch.values().length];
     return new GlazeSign(
-        letter.isEmpty() ? "G" + (order + 1) : letter,
-        glaze.name(),
-        Optional.of(hatch),
-        Ink.ofHex(glaze.colour()).tint());
+        letter(glaze), glaze.name(), Optional.of(hatch), Ink.ofHex(glaze.colour()).tint());
+  }
+
+  /** The potter's letter where no other glaze of the load has it, else one of our own. */
+  private String letter(Glaze glaze) {
+    List<String> taken = signs.values().stream().map(GlazeSign::letter).toList();
+    String letter = TextStyle.SMALL.wording().fit(glaze.letter(), WIDEST_LETTER);
+    for (int i = signs.size() + 1; letter.isEmpty() || taken.contains(letter); i++) {
+      letter = "G" + i;
+    }
+    return letter;
   }
 
   GlazeSign of(SetPiece piece) {

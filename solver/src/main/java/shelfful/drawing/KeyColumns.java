@@ -4,10 +4,13 @@ import java.util.List;
 
 /**
  * Sets key rows in two columns side by side, broken between groups where that leaves them about
- * equally long.
+ * equally long; in one where the room is narrow. All widths and heights are millimetres.
  */
 final class KeyColumns {
   private static final double GUTTER = 8;
+
+  /** Narrower than this there is one column only, in millimetres. */
+  private static final double LEAST_FOR_TWO = 130;
 
   /** How much longer than an even share a column may be so that no group is torn. */
   private static final double UNEVEN = 1.35;
@@ -15,11 +18,14 @@ final class KeyColumns {
   private KeyColumns() {}
 
   static double columnWidth(double width) {
-    return (width - GUTTER) / 2;
+    return width < LEAST_FOR_TWO ? width : (width - GUTTER) / 2;
   }
 
   /** How high the longer column becomes where there is room enough, in millimetres. */
-  static double height(List<KeyRow> rows) {
+  static double height(List<KeyRow> rows, double width) {
+    if (width < LEAST_FOR_TWO) {
+      return height(rows, 0, rows.size()) + KeyRow.PITCH / 2;
+    }
     int split = split(rows, Double.POSITIVE_INFINITY);
     return longer(rows, split) + KeyRow.PITCH / 2;
   }
@@ -39,6 +45,11 @@ final class KeyColumns {
 
   /** Draws rows from the top of a box until it is full; returns those that are left. */
   static List<KeyRow> draw(SheetDraft sheet, Box box, List<KeyRow> rows) {
+    if (box.width() < LEAST_FOR_TWO) {
+      int fitting = fitting(rows, box.height());
+      column(sheet, box.left(), box, rows.subList(0, fitting));
+      return rows.subList(fitting, rows.size());
+    }
     int split = split(rows, box.height());
     column(sheet, box.left(), box, rows.subList(0, split));
     List<KeyRow> left = rows.subList(split, rows.size());

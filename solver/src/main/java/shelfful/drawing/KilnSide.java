@@ -2,7 +2,6 @@ package shelfful.drawing;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Layer;
 
@@ -43,7 +42,7 @@ public record KilnSide(Sheet picture, String seen, List<Room> layers) {
     double chamber = setting.kiln().chamber().height().millimetres();
     double ratio = chamber / (height - 2 * EDGE);
     double width = walls.length() / ratio + 2 * EDGE;
-    SheetDraft sheet = new SheetDraft(PaperSize.A4, Optional.empty());
+    SheetDraft sheet = new SheetDraft(SheetFormat.upright(PaperSize.A4), List.of());
     KilnSideDrawer.Frame frame =
         new KilnSideDrawer.Frame(
             new Spot(EDGE - walls.from() / ratio, height - EDGE),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import shelfful.inspect.Finding;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
@@ -13,8 +12,8 @@ import shelfful.load.StandingPost;
 import shelfful.ware.Piece;
 
 /**
- * The lists after the cover, as long as they need to be: layers, ware to fetch, wishes not met,
- * what waits.
+ * The lists after the cover, as long as they need to be: layers, ware to fetch by form and glaze,
+ * wishes not met, what waits.
  */
 final class ListsDrawer {
   private final Setting setting;
@@ -36,10 +35,10 @@ final class ListsDrawer {
     flow.section(
         "Layers in the order they are loaded, lengths in " + words.unitWord(), 2 * Table.PITCH);
     flow.table(layers());
-    flow.section("Ware to fetch, in loading order", 2 * Table.PITCH);
+    flow.section("Ware by form and glaze, in loading order", 2 * Table.PITCH);
     flow.table(ware());
-    waits(flow);
     wishes(flow);
+    waits(flow);
   }
 
   private static Table fetch(List<FetchList.Item> items) {
@@ -77,20 +76,6 @@ final class ListsDrawer {
   }
 
   private Table ware() {
-    Map<String, List<SetPiece>> kinds = new LinkedHashMap<>();
-    Map<String, Map<String, Integer>> onLayers = new LinkedHashMap<>();
-    for (Layer layer : setting.layers()) {
-      for (SetPiece piece : setting.on(layer)) {
-        String kind =
-            piece.form().id() + " " + piece.piece().part() + " " + piece.piece().batch().glazeId();
-        kinds.computeIfAbsent(kind, same -> new ArrayList<>()).add(piece);
-        onLayers
-            .computeIfAbsent(kind, same -> new LinkedHashMap<>())
-            .merge(layer.id(), 1, Integer::sum);
-      }
-    }
-    List<Table.Row> rows = new ArrayList<>();
-    kinds.forEach((kind, pieces) -> rows.add(ware(pieces, onLayers.get(kind))));
     return new Table(
         List.of(
             new Table.Column("", 1, false),
@@ -98,34 +83,35 @@ final class ListsDrawer {
             new Table.Column("form", 6, false),
             new Table.Column("pieces", 1.7, true),
             new Table.Column("how many on which layer", 9, false)),
-        rows);
+        new PickList(setting).kinds().stream().map(this::ware).toList());
   }
 
-  private Table.Row ware(List<SetPiece> pieces, Map<String, Integer> onLayers) {
-    SetPiece first = pieces.get(0);
-    GlazeSign sign = palette.of(first);
-    String layers =
-        onLayers.entrySet().stream()
-            .map(entry -> entry.getValue() + " on " + entry.getKey())
-            .collect(Collectors.joining(", "));
+  private Table.Row ware(PickList.Kind kind) {
+    GlazeSign sign = palette.of(kind.first());
     String glaze = sign.letter().isEmpty() ? sign.name() : sign.letter() + "  " + sign.name();
+    String count = Integer.toString(kind.count());
     return new Table.Row(
-        List.of("", glaze, first.name(), Integer.toString(pieces.size()), layers),
-        Optional.of(sign));
+        List.of("", glaze, kind.first().name(), count, kind.places()), Optional.of(sign));
   }
 
+  /** By what would help, so that this is said once for all it helps. */
   private void waits(Flow flow) {
-    Map<List<String>, Integer> groups = new LinkedHashMap<>();
+    Map<String, Map<List<String>, Integer>> byMend = new LinkedHashMap<>();
     for (LeftOut one : setting.load().leftOut()) {
       String what = setting.piece(one.pieceId()).map(this::batch).orElse(one.pieceId());
-      groups.merge(List.of(what, one.sentence(), one.mend()), 1, Integer::sum);
+      byMend
+          .computeIfAbsent(one.mend(), same -> new LinkedHashMap<>())
+          .merge(List.of(what, one.sentence()), 1, Integer::sum);
     }
-    if (!groups.isEmpty()) {
-      flow.section("What waits, and why", 4 * Table.PITCH);
+    if (!byMend.isEmpty()) {
+      flow.section("What waits, and why", 5 * Table.PITCH);
     }
-    groups.forEach(
-        (group, count) ->
-            flow.entry(count + " × " + group.get(0), List.of(group.get(1), group.get(2))));
+    byMend.forEach(
+        (mend, groups) -> {
+          flow.remark(mend);
+          groups.forEach(
+              (group, count) -> flow.entry(count + " × " + group.get(0), List.of(group.get(1))));
+        });
   }
 
   private String batch(Piece piece) {

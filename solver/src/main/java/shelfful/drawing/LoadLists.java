@@ -56,7 +56,7 @@ public record LoadLists(
         FiringWords.of(setting), FiringWords.counts(setting), layers, waiting(setting));
   }
 
-  private static List<Waiting> waiting(Setting setting) {
+  static List<Waiting> waiting(Setting setting) {
     Map<Waiting, Integer> counted = new LinkedHashMap<>();
     for (LeftOut out : setting.load().leftOut()) {
       Piece piece = setting.piece(out.pieceId()).orElseThrow();

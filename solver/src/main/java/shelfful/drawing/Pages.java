@@ -2,27 +2,41 @@ package shelfful.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The sheets of a drawing in the order they are opened; numbered when all are known. */
 final class Pages {
-  private final PaperSize paper;
+  private final SheetFormat format;
   private final List<SheetDraft> drafts = new ArrayList<>();
 
-  Pages(PaperSize paper) {
-    this.paper = paper;
+  Pages(SheetFormat format) {
+    this.format = format;
   }
 
-  SheetDraft open(Optional<String> layerId) {
-    SheetDraft draft = new SheetDraft(paper, layerId);
+  SheetFormat format() {
+    return format;
+  }
+
+  /** Opens a sheet about the whole load. */
+  SheetDraft open() {
+    return open(List.of());
+  }
+
+  /** Opens a sheet about one layer, or several that are alike. */
+  SheetDraft open(List<String> layerIds) {
+    SheetDraft draft = new SheetDraft(format, layerIds);
     drafts.add(draft);
     return draft;
   }
 
-  List<Sheet> finish(String about) {
+  /** The number of the page opened last. */
+  int count() {
+    return drafts.size();
+  }
+
+  List<Sheet> finish(String about, String edition) {
     List<Sheet> sheets = new ArrayList<>();
     for (SheetDraft draft : drafts) {
-      sheets.add(draft.finish(about, sheets.size() + 1, drafts.size()));
+      sheets.add(draft.finish(about, edition, sheets.size() + 1, drafts.size()));
     }
     return List.copyOf(sheets);
   }

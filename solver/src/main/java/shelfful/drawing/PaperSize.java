@@ -1,6 +1,6 @@
 package shelfful.drawing;
 
-/** Paper, upright. */
+/** Paper sizes, upright. */
 public enum PaperSize {
   A4(210, 297),
   LETTER(215.9, 279.4);
@@ -26,10 +26,5 @@ public enum PaperSize {
   /** In millimetres. */
   public double height() {
     return height;
-  }
-
-  /** What may be printed on, above the page's foot line. */
-  Box body() {
-    return new Box(MARGIN, MARGIN, width - MARGIN, height - MARGIN - 6);
   }
 }

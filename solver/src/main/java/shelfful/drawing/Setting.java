@@ -9,6 +9,7 @@ import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.LayerFigures;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
+import shelfful.kiln.KeepOut;
 import shelfful.kiln.Kiln;
 import shelfful.kiln.Shelf;
 import shelfful.kiln.ShelfPlace;
@@ -50,7 +51,9 @@ final class Setting {
     load.request().pieces().forEach(piece -> pieces.put(piece.id(), piece));
     for (Layer layer : layers) {
       set.put(
-          layer.id(), SettingOrder.number(layer.placements().stream().map(this::lookUp).toList()));
+          layer.id(),
+          SettingOrder.number(
+              layer.placements().stream().map(this::lookUp).toList(), kiln.loading()));
     }
   }
 
@@ -140,6 +143,24 @@ final class Setting {
   /** The posts a layer's shelf lies on. */
   List<StandingPost> under(Layer layer) {
     return load.posts().stream().filter(post -> post.carries().contains(layer.id())).toList();
+  }
+
+  /** Those of them that stand before the shelf is laid, because a neighbour lies on them too. */
+  List<StandingPost> standAlready(Layer layer) {
+    List<String> laid = layers.subList(0, layers.indexOf(layer)).stream().map(Layer::id).toList();
+    return under(layer).stream()
+        .filter(post -> post.carries().stream().anyMatch(laid::contains))
+        .toList();
+  }
+
+  /** The keep-outs that share a height with a layer's room, by name. */
+  List<KeepOut> inTheWay(Layer layer) {
+    long floor = layer.z().micrometres();
+    long ceiling = floor + clearHeight(layer).micrometres();
+    return kiln.keepOuts().stream()
+        .filter(one -> one.bottom().micrometres() < ceiling && one.top().micrometres() > floor)
+        .sorted(Comparator.comparing(KeepOut::name))
+        .toList();
   }
 
   /** The posts that stand on a layer's shelf. */

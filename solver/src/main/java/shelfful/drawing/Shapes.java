@@ -35,11 +35,30 @@ final class Shapes {
     return new Mark.Capsule(view.at(piece.placement().at()), tip, view.onPaper(width), look);
   }
 
+  /** A lug as corners every few degrees. */
+  List<Spot> corners(Lug lug, SetPiece piece) {
+    double along = lug.direction().degrees() + piece.placement().turn().degrees();
+    double radius = lug.width().millimetres() / 2;
+    double reach = lug.reach().millimetres() - radius;
+    Point tip =
+        Point.ofMillimetres(
+            piece.x() + reach * Math.cos(Math.toRadians(along)),
+            piece.y() + reach * Math.sin(Math.toRadians(along)));
+    List<Spot> corners = new ArrayList<>(halfCircle(tip, radius, along - 90));
+    corners.addAll(halfCircle(piece.placement().at(), radius, along + 90));
+    return corners;
+  }
+
   /** An outline as corners every few degrees, for hatching. */
   List<Spot> corners(Outline outline, SetPiece piece) {
+    return corners(outline, piece, STEP);
+  }
+
+  /** An outline as corners so many degrees apart. */
+  List<Spot> corners(Outline outline, SetPiece piece, int step) {
     double turn = piece.placement().turn().radians();
     List<Spot> corners = new ArrayList<>();
-    for (int degrees = 0; degrees < 360; degrees += STEP) {
+    for (int degrees = 0; degrees < 360; degrees += step) {
       double x = outline.width().millimetres() / 2 * Math.cos(Math.toRadians(degrees));
       double y = outline.depth().millimetres() / 2 * Math.sin(Math.toRadians(degrees));
       corners.add(

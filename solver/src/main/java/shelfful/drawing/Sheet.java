@@ -8,18 +8,31 @@ import java.util.Optional;
  *
  * @param width in millimetres
  * @param height in millimetres
- * @param layerId the layer it shows, or empty for a sheet about the whole load
+ * @param layerIds the layers it shows, several where they are alike; none for a sheet about the
+ *     whole load
  * @param plan how places in the chamber lie on this sheet, where it shows a shelf from above
  * @param marks what to paint, in this order
  */
 public record Sheet(
-    double width,
-    double height,
-    Optional<String> layerId,
-    Optional<PlanView> plan,
-    List<Mark> marks) {
-  /** Takes its own copy. */
+    double width, double height, List<String> layerIds, Optional<PlanView> plan, List<Mark> marks) {
+  /** Takes its own copies. */
   public Sheet {
+    layerIds = List.copyOf(layerIds);
     marks = List.copyOf(marks);
+  }
+
+  /** A sheet of one layer, or of none. */
+  public Sheet(
+      double width,
+      double height,
+      Optional<String> layerId,
+      Optional<PlanView> plan,
+      List<Mark> marks) {
+    this(width, height, layerId.stream().toList(), plan, marks);
+  }
+
+  /** The layer it shows, the first of those that are alike. */
+  public Optional<String> layerId() {
+    return layerIds.stream().findFirst();
   }
 }

@@ -7,19 +7,20 @@ import java.util.Optional;
 /** A sheet while it is being drawn: collects marks and knows where words already stand. */
 final class SheetDraft {
   private static final double NO_LIMIT = 1000;
+  private static final double FOOT_GAP = 5;
 
-  private final PaperSize paper;
-  private final Optional<String> layerId;
+  private final SheetFormat format;
+  private final List<String> layerIds;
   private final List<Mark> marks = new ArrayList<>();
   private Optional<PlanView> plan = Optional.empty();
 
-  SheetDraft(PaperSize paper, Optional<String> layerId) {
-    this.paper = paper;
-    this.layerId = layerId;
+  SheetDraft(SheetFormat format, List<String> layerIds) {
+    this.format = format;
+    this.layerIds = layerIds;
   }
 
   Box body() {
-    return paper.body();
+    return format.body();
   }
 
   void shows(PlanView view) {
@@ -73,17 +74,22 @@ final class SheetDraft {
 
   /** Ends the draft as a picture of its own size, without a foot line. */
   Sheet picture(double width, double height) {
-    return new Sheet(width, height, layerId, plan, marks);
+    return new Sheet(width, height, layerIds, plan, marks);
   }
 
-  /** Ends the draft with its foot line. */
-  Sheet finish(String about, int page, int pages) {
-    double y = paper.height() - PaperSize.MARGIN - 1;
+  /** Ends the draft with its foot line: what it belongs to, and which page of which printing. */
+  Sheet finish(String about, String edition, int page, int pages) {
+    double y = format.height() - PaperSize.MARGIN - 1;
     Box body = body();
     String number = "page " + page + " of " + pages;
     line(new Spot(body.left(), y - 4), new Spot(body.right(), y - 4), Pen.RULE);
-    text(new Spot(body.left(), y), about, TextStyle.QUIET, body.width() - 40);
-    text(new Spot(body.right(), y), number, TextStyle.SMALL_STRONG, Anchor.END, 38);
-    return new Sheet(paper.width(), paper.height(), layerId, plan, marks);
+    double numberWidth = TextStyle.SMALL_STRONG.wording().width(number);
+    text(new Spot(body.right(), y), number, TextStyle.SMALL_STRONG, Anchor.END, numberWidth + 1);
+    double end = body.right() - numberWidth - FOOT_GAP;
+    double most = body.width() / 2;
+    double told = text(new Spot(end, y), edition, TextStyle.QUIET, Anchor.END, most) - end;
+    double left = end - told - FOOT_GAP - body.left();
+    text(new Spot(body.left(), y), about, TextStyle.QUIET, left);
+    return new Sheet(format.width(), format.height(), layerIds, plan, marks);
   }
 }

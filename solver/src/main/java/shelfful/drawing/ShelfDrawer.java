@@ -1,7 +1,6 @@
 package shelfful.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import shelfful.kiln.KeepOut;
 import shelfful.kiln.ShelfOutline;
@@ -21,6 +20,9 @@ final class ShelfDrawer {
 
   private static final double SURROUNDINGS = 25;
   private static final double WALL_LINE = 3;
+
+  /** The width of three figures beside a shelf, in millimetres of paper. */
+  private static final double EDGE_FIGURE = 8;
 
   private static final Pen KEEP_OUT = Pen.solid(0.25, Ink.MIDDLE);
   private static final Ink SLAB = Ink.grey(246);
@@ -44,7 +46,8 @@ final class ShelfDrawer {
    * Draws the shelf at the top of a box, in its middle; returns the view it chose and the box it
    * used.
    */
-  Drawn draw(Box room) {
+  Drawn draw(Box whole, ShelfPositions positions) {
+    Box room = positions.fromEdges() ? inside(whole) : whole;
     Reach across = shown(true);
     Reach deep = shown(false);
     double ratio = ScaleChoice.toFit(across.length(), deep.length(), room.width(), room.height());
@@ -57,12 +60,20 @@ final class ShelfDrawer {
     sheet.shows(view);
     surroundings(view, new ViewClip(used));
     slab(view);
+    PlaceGrid grid = new PlaceGrid(sheet, view, setting.contour(layer), positions, used);
+    grid.lines();
     keepOuts(view, new ViewClip(used));
     posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view));
     new PieceDrawer(sheet, view, palette).draw(setting.on(layer));
     posts.stream().filter(post -> !post.standsOnShelf()).forEach(post -> post.draw(sheet, view));
     keepOutNames(view, used);
+    grid.figures(bodies(view));
     return new Drawn(view, used);
+  }
+
+  /** Leaves room for the figures along a rectangle's edges. */
+  private static Box inside(Box whole) {
+    return new Box(whole.left() + EDGE_FIGURE, whole.top() + 4, whole.right(), whole.bottom());
   }
 
   /** What was drawn where. */
@@ -130,18 +141,21 @@ final class ShelfDrawer {
   }
 
   private void keepOuts(PlanView view, ViewClip clip) {
-    for (KeepOut keepOut : inTheWay()) {
+    for (KeepOut keepOut : setting.inTheWay(layer)) {
       List<Spot> corners = clip.convex(new Shapes(view).corners(keepOut));
       if (corners.size() > 2) {
         sheet.add(new Mark.Path(corners, true, Look.of(KEEP_OUT, Ink.WHITE)));
-        sheet.add(new Mark.Hatching(Hatch.TIGHT_RISING.strokes(corners), KEEP_OUT));
+        List<Mark.Hatching.Line> strokes = Hatch.TIGHT_RISING.strokes(corners);
+        if (!strokes.isEmpty()) {
+          sheet.add(new Mark.Hatching(strokes, KEEP_OUT));
+        }
       }
     }
   }
 
   /** Names where there is white paper for them; the note under the plan names them all. */
   private void keepOutNames(PlanView view, Box used) {
-    for (KeepOut keepOut : inTheWay()) {
+    for (KeepOut keepOut : setting.inTheWay(layer)) {
       List<Spot> corners = new ViewClip(used).convex(new Shapes(view).corners(keepOut));
       if (corners.size() > 2) {
         new FreeLabel(sheet, used, bodies(view)).beside(Box.round(corners), keepOut.name());
@@ -157,15 +171,5 @@ final class ShelfDrawer {
     posts.forEach(
         post -> boxes.add(Box.about(view.at(post.at()), view.onPaper(post.across() / 2))));
     return boxes;
-  }
-
-  /** The keep-outs that share a height with this layer's room. */
-  List<KeepOut> inTheWay() {
-    long floor = layer.z().micrometres();
-    long ceiling = floor + setting.clearHeight(layer).micrometres();
-    return setting.kiln().keepOuts().stream()
-        .filter(one -> one.bottom().micrometres() < ceiling && one.top().micrometres() > floor)
-        .sorted(Comparator.comparing(KeepOut::name))
-        .toList();
   }
 }

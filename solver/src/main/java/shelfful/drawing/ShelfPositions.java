@@ -4,6 +4,7 @@ import java.util.List;
 import shelfful.kiln.ShelfOutline;
 import shelfful.load.Layer;
 import shelfful.measure.Length;
+import shelfful.measure.LengthUnit;
 import shelfful.measure.Point;
 
 /**
@@ -14,6 +15,9 @@ import shelfful.measure.Point;
 final class ShelfPositions {
   private static final int RIGHT_ANGLE = 90_000;
   private static final double AT_CENTRE = 0.5;
+
+  private static final Length PITCH = Length.ofMillimetres(50);
+  private static final Length INCH_PITCH = Length.ofInches(2);
 
   private final LengthWords words;
   private final Point centre;
@@ -33,10 +37,34 @@ final class ShelfPositions {
   /** What the two figures are, for the head of the key. */
   String explained() {
     String unit = words.unitWord();
+    String lines = "; a light line every " + words.full(pitch());
     return fromEdges
-        ? "to its middle from the shelf's left edge and from its front edge, in " + unit
-        : "hour on a clock (12 far, 6 front) and distance from the shelf's centre to its middle, in "
-            + unit;
+        ? "in the order to set; to its middle from the shelf's left edge and from its front edge, in "
+            + unit
+            + lines
+        : "in the order to set; hour on a clock (12 far, 6 front) and distance from the shelf's"
+            + " centre to its middle, in "
+            + unit
+            + lines;
+  }
+
+  /** How far apart the light lines are that places are read off. */
+  Length pitch() {
+    return words.unit() == LengthUnit.INCHES ? INCH_PITCH : PITCH;
+  }
+
+  /** Whether places are told from two edges; if not, by clock and distance. */
+  boolean fromEdges() {
+    return fromEdges;
+  }
+
+  /** What the clock lies about. */
+  Point centre() {
+    return centre;
+  }
+
+  String bare(Length length) {
+    return words.bare(length);
   }
 
   List<String> of(Point at) {

@@ -68,7 +68,7 @@ final class SideLabels {
       layers.forEach(this::tag);
       return;
     }
-    int lines = layers.size() * (3 * PITCH + BETWEEN) <= height ? 3 : 1;
+    int lines = lines(layers.size(), height);
     double block = lines * PITCH + BETWEEN;
     double lowest = frame.floor().y() + OVERHANG / 2 - block * layers.size();
     double y = room.top() - 1;
@@ -81,6 +81,13 @@ final class SideLabels {
       y = top + block;
       lowest += block;
     }
+  }
+
+  /** As much about each layer as there is room for. */
+  private static int lines(int layers, double height) {
+    return layers * (4 * PITCH + BETWEEN) <= height
+        ? 4
+        : layers * (3 * PITCH + BETWEEN) <= height ? 3 : 1;
   }
 
   private static List<Layer> downwards(List<Layer> layers) {
@@ -122,8 +129,14 @@ final class SideLabels {
             + words.bare(setting.clearHeight(layer))
             + ", shelf "
             + words.bare(setting.shelf(layer).thickness());
-    return List.of(
-        layer.id() + "  top at " + words.bare(layer.z()), clear, carried ? posts : "on the floor");
+    List<String> told = new ArrayList<>();
+    told.add(layer.id() + "  top at " + words.bare(layer.z()));
+    told.add(clear);
+    told.add(carried ? posts : "on the floor");
+    if (lines > 3) {
+      told.add(LayerHeading.carries(setting.on(layer)));
+    }
+    return told;
   }
 
   /** The layer's name on its shelf where that is free; its figures are in the table of layers. */

@@ -94,6 +94,43 @@ class ShelffulTest {
   }
 
   @Test
+  void drawsAPhonePageAndAShelfAtTrueSize() throws IOException {
+    planSmall();
+    String plan = folder.resolve("list-60.plan.json").toString();
+    assertThat(folder.resolve("list-60.html")).isNotEmptyFile();
+    Path phone = folder.resolve("phone.html");
+    Path shelf = folder.resolve("shelf.pdf");
+    assertThat(
+            run(
+                "draw",
+                plan,
+                "--landscape",
+                "--revision",
+                "3",
+                "--printed",
+                "2026-05-31",
+                "--phone",
+                phone.toString(),
+                "--true-size",
+                shelf.toString(),
+                "--layer",
+                "L1"))
+        .isZero();
+    assertThat(Files.readString(phone)).contains("revision 3, 2026-05-31");
+    assertThat(shelf).isNotEmptyFile();
+  }
+
+  @Test
+  void namesTheLayersThereAreWhenAskedForAnother() throws IOException {
+    planSmall();
+    String plan = folder.resolve("list-60.plan.json").toString();
+    String shelf = folder.resolve("shelf.pdf").toString();
+    assertThat(run("draw", plan, "--true-size", shelf, "--layer", "L99"))
+        .isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(folder.resolve("shelf.pdf")).doesNotExist();
+  }
+
+  @Test
   void doesNotDrawAPlanThatBreaksARule() throws IOException {
     planSmall();
     Path plan = folder.resolve("list-60.plan.json");

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shelfful.studio.Studio;
+import shelfful.ware.Glaze;
 
 class GlazePaletteTest {
   private static final List<Spot> SQUARE =
@@ -24,6 +26,26 @@ class GlazePaletteTest {
     assertThat(signs).hasSize(9);
     assertThat(signs).extracting(GlazeSign::letter).doesNotHaveDuplicates();
     assertThat(signs).extracting(GlazeSign::hatch).doesNotHaveDuplicates();
+  }
+
+  /** Grey print has no colours: the letter must do where there are more glazes than hatchings. */
+  @Test
+  void tellsTwentyGlazesOfOneLetterApartWithoutColour() {
+    List<Glaze> glazes = new ArrayList<>();
+    for (int i = 0; i < 20; i++) {
+      glazes.add(Pottery.glaze("g" + i, "Glaze " + i, i == 7 ? "G5" : "A", "#808080", false));
+    }
+    Studio studio = Pottery.studio("Twenty", Pottery.forms(), glazes, Pottery.drum("Big drum"));
+    HandMadeLoad load = new HandMadeLoad(studio, "drum");
+    for (int i = 0; i < 20; i++) {
+      load.batch("B" + i, "cup", "g" + i, 1, null).set("B" + i, -200 + 20 * i, 0);
+    }
+    Setting setting = new Setting(load.layer("L1", "base", 1, 0, 70, "p51").stamped());
+    GlazePalette palette = new GlazePalette(setting);
+    assertThat(setting.placed().stream().map(piece -> palette.of(piece).letter()))
+        .hasSize(20)
+        .doesNotHaveDuplicates()
+        .contains("A", "G5");
   }
 
   @Test

@@ -2,6 +2,7 @@ package shelfful.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,31 +20,45 @@ class LoadDrawingTest {
   private static final double LEAST_MARGIN = 12;
 
   private static final Map<String, Supplier<InspectedLoad>> LOADS =
-      Map.of(
-          "small", Loads::small,
-          "drum", Loads::drum,
-          "cabinet", Loads::cabinet,
-          "sixty", Loads::sixty,
-          "crowd", Loads::crowd,
-          "five hundred", Loads::fiveHundred,
-          "hostile", Loads::hostile,
-          "empty", Loads::empty,
-          "tower", Loads::tower);
+      Map.ofEntries(
+          Map.entry("small", Loads::small),
+          Map.entry("drum", Loads::drum),
+          Map.entry("cabinet", Loads::cabinet),
+          Map.entry("sixty", Loads::sixty),
+          Map.entry("crowd", Loads::crowd),
+          Map.entry("five hundred", Loads::fiveHundred),
+          Map.entry("hostile", Loads::hostile),
+          Map.entry("empty", Loads::empty),
+          Map.entry("tower", Loads::tower),
+          Map.entry("list-60", () -> DemoPlans.of("list-60")),
+          Map.entry("list-200", () -> DemoPlans.of("list-200")),
+          Map.entry("list-500", () -> DemoPlans.of("list-500")));
 
   @TestFactory
   Stream<DynamicTest> everySheetKeepsItsMarginsAndItsWordsApart() {
     List<DynamicTest> tests = new ArrayList<>();
     for (String name : LOADS.keySet().stream().sorted().toList()) {
       for (PaperSize paper : PaperSize.values()) {
-        for (LengthUnit unit : LengthUnit.values()) {
-          tests.add(
-              DynamicTest.dynamicTest(
-                  name + " on " + paper + " in " + unit,
-                  () -> check(LoadDrawing.of(LOADS.get(name).get(), paper, unit))));
+        for (boolean landscape : List.of(false, true)) {
+          SheetFormat format = new SheetFormat(paper, landscape);
+          for (LengthUnit unit : LengthUnit.values()) {
+            tests.add(
+                DynamicTest.dynamicTest(
+                    name + " on " + format + " in " + unit,
+                    () -> check(LoadDrawing.of(LOADS.get(name).get(), printing(format, unit)))));
+          }
         }
       }
     }
     return tests.stream();
+  }
+
+  private static Printing printing(SheetFormat format, LengthUnit unit) {
+    Edition edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 8)));
+    ProgramNote program =
+        new ProgramNote(
+            Optional.of("Slow glaze " + Loads.HOSTILE), Optional.of("9"), Optional.empty());
+    return new Printing(format, unit, edition, program);
   }
 
   private static void check(LoadDrawing drawing) {
@@ -127,7 +142,7 @@ class LoadDrawingTest {
     assertThat(words(metric(Loads.small()).sheets().get(1)))
         .contains(
             "1 × Bottle vase in Celadon, batch B3",
-            "Two more posts of 25.4 mm would make a layer tall enough.",
+            "→ Two more posts of 25.4 mm would make a layer tall enough.",
             "1 × Mug in Tenmoku, batch B1, order Vale",
             "The room went to other ware.");
   }
@@ -203,9 +218,79 @@ class LoadDrawingTest {
   void drawsALoadOfFiveHundredPiecesOnASheetForEachLayer() {
     LoadDrawing drawing = metric(Loads.fiveHundred());
     assertThat(words(drawing.sheets().get(0))).contains("500 of 500 in, none waits");
-    assertThat(drawing.sheets().stream().flatMap(sheet -> sheet.layerId().stream()).distinct())
-        .containsExactly("A1", "B1", "A2", "B2", "A3", "B3", "A4", "B4", "A5", "B5");
+    // A hundred pieces a level of twenty batches by turns: the levels are the same again and again.
+    assertThat(drawing.sheets().stream().map(Sheet::layerIds).filter(ids -> !ids.isEmpty()))
+        .containsOnly(
+            List.of("A1", "A2", "A3", "A4"),
+            List.of("B1", "B2", "B3", "B4"),
+            List.of("A5"),
+            List.of("B5"));
     assertThat(PdfSurface.bytes(drawing)).startsWith('%', 'P', 'D', 'F');
+  }
+
+  @Test
+  void oneSheetDoesForLayersThatAreAlike() {
+    LoadDrawing drawing = metric(Loads.alike(0));
+    List<Sheet> plans =
+        drawing.sheets().stream().filter(sheet -> sheet.plan().isPresent()).toList();
+    assertThat(plans)
+        .extracting(Sheet::layerIds)
+        .containsExactly(List.of("L1", "L2"), List.of("L3"));
+    assertThat(words(plans.get(0)))
+        .contains("L1, L2", "×2", "Column A, levels 1, 2", "layers 1, 2 of 3", "69.8, 241.2");
+  }
+
+  @Test
+  void aTenthOfAMillimetreMakesLayersUnlike() {
+    LoadDrawing drawing = metric(Loads.alike(0.1));
+    assertThat(drawing.sheets().stream().map(Sheet::layerIds).filter(ids -> !ids.isEmpty()))
+        .containsExactly(List.of("L1"), List.of("L2"), List.of("L3"));
+  }
+
+  @Test
+  void everyPageNamesThePlanTheRevisionAndTheDay() {
+    String mark = PlanMark.of(Loads.drum().load()).shortForm();
+    LoadDrawing drawing =
+        LoadDrawing.of(
+            Loads.drum(), printing(SheetFormat.upright(PaperSize.A4), LengthUnit.MILLIMETRES));
+    assertThat(drawing.sheets())
+        .allSatisfy(
+            sheet ->
+                assertThat(words(sheet)).contains("plan " + mark + ", revision 4, 2026-03-08"));
+  }
+
+  @Test
+  void aPlanInWhichOnePieceMovedHasAnotherMark() {
+    String mark = PlanMark.of(Loads.alike(0).load()).shortForm();
+    assertThat(mark).matches("[2-9A-Z]{3}-[2-9A-Z]{3}");
+    assertThat(PlanMark.of(Loads.alike(0.1).load()).shortForm()).isNotEqualTo(mark);
+    assertThat(PlanMark.of(Loads.alike(0).load()).shortForm()).isEqualTo(mark);
+  }
+
+  @Test
+  void writesWhatTheControllerIsSetToOrLeavesABlank() {
+    ProgramNote note =
+        new ProgramNote(Optional.of("Slow glaze"), Optional.of("9"), Optional.empty());
+    SheetFormat format = SheetFormat.upright(PaperSize.A4);
+    Printing printing = new Printing(format, LengthUnit.MILLIMETRES, Edition.UNSAID, note);
+    assertThat(words(LoadDrawing.of(Loads.small(), printing).sheets().get(0)))
+        .containsSubsequence("Program", "Slow glaze", "Hours up", "9", "Hours down");
+  }
+
+  @Test
+  void listsWareByFormAndGlazeInLoadingOrder() {
+    assertThat(words(metric(Loads.small()).sheets().get(1)))
+        .containsSubsequence(
+            "T Tenmoku", "Mug", "3", "2 on L1, 1 on L2", "B Chun blue", "Oval tray", "1 on L1");
+  }
+
+  @Test
+  void aClockStandsRoundARoundShelfAndFiguresAlongTwoEdgesOfARectangle() {
+    List<String> round = words(metric(Loads.small()).sheets().get(2));
+    assertThat(round).contains("12", "4", "8");
+    assertThat(String.join(" ", round)).contains("a light line every 50 mm");
+    List<String> slab = words(metric(Loads.cabinet()).sheets().get(2));
+    assertThat(slab).contains("50", "350", "450");
   }
 
   @Test

@@ -232,6 +232,24 @@ final class Loads {
         .stamped();
   }
 
+  /**
+   * Three layers over each other with the same ware in the same places, the third under the lid.
+   *
+   * @param off by which a piece of the second is moved, in millimetres
+   */
+  static InspectedLoad alike(double off) {
+    HandMadeLoad load =
+        new HandMadeLoad(Pottery.studio(), "cabinet").batch("B1", "mug", "ash", 6, null);
+    for (int level = 1; level <= 3; level++) {
+      double base = level == 1 ? 0 : 69.8 + 171.4 * (level - 2);
+      load.set("B1", -115, 100, 45, false)
+          .set("B1", -285 + (level == 2 ? off : 0), 20, 200, false)
+          .layer("L" + level, "A", level, base, 69.8 + 171.4 * (level - 1), "p152")
+          .figures(6.4, 152.4, 1.2);
+    }
+    return load.stamped();
+  }
+
   /** Nothing goes in. */
   static InspectedLoad empty() {
     return new HandMadeLoad(Pottery.studio(), "drum")

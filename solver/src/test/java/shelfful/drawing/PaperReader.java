@@ -1,6 +1,7 @@
 package shelfful.drawing;
 
 import java.awt.geom.GeneralPath;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
@@ -44,7 +45,7 @@ final class PaperReader extends PDFGraphicsStreamEngine {
 
   private void end() {
     if (path.getCurrentPoint() != null) {
-      Rectangle2D bounds = path.getBounds2D();
+      Rectangle2D bounds = bounds();
       Box box =
           new Box(
               bounds.getMinX() * MILLIMETRES_PER_POINT,
@@ -55,6 +56,19 @@ final class PaperReader extends PDFGraphicsStreamEngine {
     }
     path = new GeneralPath();
     hasCurves = false;
+  }
+
+  /** Of the curves themselves, not of the handles that bend them; to a hundredth of a point. */
+  private Rectangle2D bounds() {
+    Rectangle2D bounds = null;
+    double[] at = new double[6];
+    for (PathIterator i = path.getPathIterator(null, 0.001); !i.isDone(); i.next()) {
+      if (i.currentSegment(at) != PathIterator.SEG_CLOSE) {
+        Rectangle2D corner = new Rectangle2D.Double(at[0], at[1], 0, 0);
+        bounds = bounds == null ? corner : bounds.createUnion(corner);
+      }
+    }
+    return bounds;
   }
 
   @Override

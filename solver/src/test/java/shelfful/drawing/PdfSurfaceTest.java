@@ -170,7 +170,7 @@ class PdfSurfaceTest {
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
       assertThat(PdfSurface.bytes(drawing(Loads.small()))).isEqualTo(plain);
       assertThat(SvgSurface.image(drawing(Loads.small()).sheets().get(2)))
-          .contains("viewBox=\"0 0 210.000 297.000\"");
+          .contains("viewBox=\"0 0 210 297\"");
     } finally {
       Locale.setDefault(language);
       TimeZone.setDefault(zone);

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import shelfful.kiln.Loading;
 import shelfful.load.Layer;
 
 class SettingOrderTest {
@@ -32,7 +33,7 @@ class SettingOrderTest {
   void givesTheSameNumbersInWhateverOrderThePiecesCome() {
     List<SetPiece> shuffled = new ArrayList<>(pieces());
     Collections.shuffle(shuffled, new Random(5));
-    assertThat(ids(SettingOrder.number(shuffled))).isEqualTo(ids(pieces()));
+    assertThat(ids(SettingOrder.number(shuffled, Loading.TOP))).isEqualTo(ids(pieces()));
   }
 
   @Test

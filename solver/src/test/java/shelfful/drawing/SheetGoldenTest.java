@@ -14,15 +14,30 @@ import org.junit.jupiter.params.provider.CsvSource;
 import shelfful.measure.LengthUnit;
 
 /**
- * The display lists of a small load against stored ones, to a tenth of a millimetre. After a wanted
- * change look at the sheets, then copy the new lists from {@code target/golden}.
+ * The display lists of a small load and of the demo plans against stored ones, to a tenth of a
+ * millimetre. After a wanted change look at the sheets, then copy the new lists from {@code
+ * target/golden}.
  */
 class SheetGoldenTest {
   @ParameterizedTest
   @CsvSource({"A4,MILLIMETRES", "LETTER,INCHES"})
   void drawsTheSmallLoadAsStored(PaperSize paper, LengthUnit unit) throws IOException {
-    LoadDrawing drawing = LoadDrawing.of(Loads.small(), paper, unit);
-    String name = "small-" + paper.name().toLowerCase(Locale.ROOT) + ".txt";
+    isAsStored("small", LoadDrawing.of(Loads.small(), paper, unit), paper);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "list-60,A4,MILLIMETRES", "list-60,LETTER,INCHES",
+    "list-200,A4,MILLIMETRES", "list-200,LETTER,INCHES",
+    "list-500,A4,MILLIMETRES", "list-500,LETTER,INCHES"
+  })
+  void drawsTheDemoPlansAsStored(String name, PaperSize paper, LengthUnit unit) throws IOException {
+    isAsStored(name, LoadDrawing.of(DemoPlans.of(name), paper, unit), paper);
+  }
+
+  private static void isAsStored(String load, LoadDrawing drawing, PaperSize paper)
+      throws IOException {
+    String name = load + "-" + paper.name().toLowerCase(Locale.ROOT) + ".txt";
     String drawn =
         drawing.sheets().stream().map(SheetGoldenTest::list).collect(Collectors.joining("\n"));
     Path target = Path.of("target", "golden", name);

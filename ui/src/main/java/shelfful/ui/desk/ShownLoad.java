@@ -40,9 +40,7 @@ record ShownLoad(LoadDrawing drawing, KilnSide side, LoadLists lists) {
 
   /** The sheets of a layer, its plan first. */
   List<Sheet> sheets(String layerId) {
-    return drawing.sheets().stream()
-        .filter(sheet -> sheet.layerId().filter(layerId::equals).isPresent())
-        .toList();
+    return drawing.sheets().stream().filter(sheet -> sheet.layerIds().contains(layerId)).toList();
   }
 
   /** Where a piece lies on its layer's sheet. */
