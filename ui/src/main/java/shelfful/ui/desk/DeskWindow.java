@@ -14,6 +14,8 @@ import shelfful.drawing.LayerList;
 import shelfful.ui.kilnview.KilnView;
 import shelfful.ui.lists.PieceTable;
 import shelfful.ui.lists.WaitingList;
+import shelfful.ui.look.Look;
+import shelfful.ui.look.Settings;
 import shelfful.ui.shelfview.CanvasSurface;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
@@ -48,6 +50,7 @@ public final class DeskWindow extends BorderPane {
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
+    Look.dress(this, Settings.usual(Locale.ROOT));
     setTop(new VBox(new DeskMenu(words, model, sheets, askForPlan), new HeaderPane(words, model)));
     setCenter(
         new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
