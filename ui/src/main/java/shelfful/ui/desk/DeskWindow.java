@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -30,6 +31,7 @@ public final class DeskWindow extends BorderPane {
   private final PieceTable in;
   private final WaitingList waits;
   private final SplitPane desk;
+  private final DeskMenu menu;
 
   /**
    * Wires a window to a view model.
@@ -39,6 +41,7 @@ public final class DeskWindow extends BorderPane {
   public DeskWindow(Words words, DeskViewModel model, Supplier<Optional<Path>> askForPlan) {
     CanvasSurface.loadTypeface();
     this.model = model;
+    menu = new DeskMenu(words, model, sheets, askForPlan);
     kiln = new KilnView(words, model::chooseLayer);
     middle = new SheetPane(words, model, sheets);
     in =
@@ -51,12 +54,17 @@ public final class DeskWindow extends BorderPane {
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
     Look.dress(this, Settings.usual(Locale.ROOT));
-    setTop(new VBox(new DeskMenu(words, model, sheets, askForPlan), new HeaderPane(words, model)));
+    setTop(new VBox(menu, new HeaderPane(words, model)));
     setCenter(
         new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
     sheets.onPick(model::choosePieceAt);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();
+  }
+
+  /** Adds a menu behind the others. */
+  void add(Menu more) {
+    menu.getMenus().add(more);
   }
 
   private VBox left(Words words) {

@@ -9,10 +9,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import shelfful.studio.Studio;
+import shelfful.ui.look.Em;
 
 /**
  * One field with its label and, under it, what is wrong with what was typed. A text is taken when
@@ -20,6 +21,7 @@ import shelfful.studio.Studio;
  */
 final class FieldRow {
   private static final String FAULTY = "faulty";
+  private static final double WIDE = 225;
 
   private final StudioViewModel model;
   private final Label label = new Label();
@@ -55,11 +57,14 @@ final class FieldRow {
     };
   }
 
-  void addTo(GridPane grid) {
-    int row = grid.getRowCount();
-    grid.add(label, 0, row);
-    grid.add(control, 1, row);
-    grid.add(problem, 1, row + 1);
+  /** Label, control and problem, one under the other, as wide as a usual value needs. */
+  VBox cell() {
+    label.prefWidthProperty().bind(Em.of(label, WIDE));
+    problem.prefWidthProperty().bind(Em.of(label, WIDE));
+    control.minWidthProperty().bind(Em.of(label, WIDE));
+    VBox cell = new VBox(label, control, problem);
+    cell.getStyleClass().add("field");
+    return cell;
   }
 
   Field field() {

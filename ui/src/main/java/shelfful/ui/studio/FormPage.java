@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shelfful.measure.Length;
+import shelfful.measure.Mass;
 import shelfful.studio.Studio;
+import shelfful.ware.Band;
 import shelfful.ware.Form;
 import shelfful.ware.Lid;
 import shelfful.ware.Profile;
@@ -75,11 +77,11 @@ record FormPage(FieldMaker make, Place<Form> form) {
 
   private Lid lidFor(Studio studio) {
     Form one = form.get().apply(studio);
-    List<shelfful.ware.Band> bands = one.profile().bands();
+    List<Band> bands = one.profile().bands();
     return new Lid(
         bands.get(bands.size() - 1).outline(),
         Length.ofMillimetres(30),
         Length.ofMillimetres(20),
-        new shelfful.measure.Mass(100));
+        new Mass(100));
   }
 }

@@ -2,12 +2,10 @@ package shelfful.ui.studio;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
@@ -72,16 +70,12 @@ final class PageView extends VBox {
     Label title = new Label(group.title());
     title.getStyleClass().add("heading");
     title.setWrapText(true);
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("form-grid");
-    ColumnConstraints labels = new ColumnConstraints();
-    labels.setPercentWidth(40);
-    ColumnConstraints controls = new ColumnConstraints();
-    controls.setHgrow(Priority.ALWAYS);
-    grid.getColumnConstraints().addAll(labels, controls);
+    FlowPane fields = new FlowPane();
+    fields.getStyleClass().add("fields");
+    fields.setRowValignment(VPos.TOP);
     for (Field field : group.fields()) {
       FieldRow row = new FieldRow(model, field);
-      row.addTo(grid);
+      fields.getChildren().add(row.cell());
       rows.add(row);
     }
     FlowPane steps = new FlowPane();
@@ -95,7 +89,7 @@ final class PageView extends VBox {
     VBox box = new VBox(title);
     box.getStyleClass().add("group");
     if (!group.fields().isEmpty()) {
-      box.getChildren().add(grid);
+      box.getChildren().add(fields);
     }
     if (!group.steps().isEmpty()) {
       box.getChildren().add(steps);

@@ -1,6 +1,7 @@
 package shelfful.ui.studio;
 
 import java.util.Optional;
+import javafx.geometry.Orientation;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
@@ -36,8 +37,8 @@ final class PictureView extends Region {
   }
 
   @Override
-  public javafx.geometry.Orientation getContentBias() {
-    return javafx.geometry.Orientation.HORIZONTAL;
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
   }
 
   @Override

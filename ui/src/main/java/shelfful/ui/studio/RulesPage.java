@@ -3,6 +3,7 @@ package shelfful.ui.studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import shelfful.measure.Length;
@@ -123,8 +124,7 @@ record RulesPage(FieldMaker make) {
         List.of(make.step("removeKeptApart", changed(list -> Place.without(list, index)))));
   }
 
-  private static java.util.function.BiFunction<KeptApart, String, KeptApart> with(
-      String component) {
+  private static BiFunction<KeptApart, String, KeptApart> with(String component) {
     return (rule, id) -> Component.with(rule, component, id);
   }
 

@@ -18,6 +18,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
 /** The studio: its things at the left, the chosen one's page at the right with its drawing. */
@@ -27,12 +28,15 @@ public final class StudioPane extends BorderPane {
   private static final KeyCombination REDO =
       new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN);
 
+  private static final double SIDE = 210;
+
   private final Words words;
   private final StudioViewModel model;
   private final Files files;
   private final ListView<String> things = new ListView<>();
   private final PictureView picture = new PictureView();
   private final ComboBox<Section> sections = new ComboBox<>();
+  private final Label unsaved = new Label();
   private boolean following;
 
   /**
@@ -71,7 +75,7 @@ public final class StudioPane extends BorderPane {
             button("studio.saveAs", () -> files.toSave().get().ifPresent(model::save)),
             button("studio.undo", model::undo),
             button("studio.redo", model::redo));
-    Label unsaved = new Label(words.of("studio.unsaved"));
+    unsaved.setText(words.of("studio.unsaved"));
     unsaved.visibleProperty().bind(model.unsaved());
     unsaved.getStyleClass().add("quiet");
     bar.getChildren().add(unsaved);
@@ -110,6 +114,7 @@ public final class StudioPane extends BorderPane {
                 model.choose(is);
               }
             });
+    things.setId("studio-things");
     things.setAccessibleText(words.of("studio.things"));
     things
         .getSelectionModel()
@@ -131,7 +136,7 @@ public final class StudioPane extends BorderPane {
     model.section().addListener((property, was, is) -> buttons.setDisable(!model.isList()));
     VBox side = new VBox(sections, things, buttons);
     side.getStyleClass().add("list-side");
-    side.setMinWidth(190);
+    side.minWidthProperty().bind(Em.of(unsaved, SIDE));
     return side;
   }
 
