@@ -25,6 +25,15 @@ public final class KeepABatchList {
         .orElseGet(() -> new Opened.Refused<>(false, notes));
   }
 
+  /** The text of a table in a file, to be looked at before it is taken. */
+  public static Opened<String> text(Path file) {
+    ReadResult<String> read = TableText.of(file);
+    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
+    return read.found()
+        .<Opened<String>>map(found -> new Opened.Ready<>(found, notes))
+        .orElseGet(() -> new Opened.Refused<>(false, notes));
+  }
+
   /**
    * Saves a list in one step, keeping the version before; as JSON when the name ends in {@code
    * .json}, else as a table.

@@ -30,6 +30,7 @@ public record PastedTable(
     List<String> mapping,
     List<Row> rows,
     List<String> refusals) {
+  private static final String BYTE_ORDER_MARK = "\ufeff";
   private static final Pattern DOTTED = Pattern.compile("[+-]?[0-9]+\\.[0-9]+");
   private static final Pattern WITH_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+");
 
@@ -58,7 +59,8 @@ public record PastedTable(
    * @param words other names of headings, such as those of the screen's language, in small letters
    */
   public static PastedTable guess(String text, Map<String, String> words, Studio studio) {
-    return split(text, TableText.delimiter(text), words, studio);
+    String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    return split(plain, TableText.delimiter(plain), words, studio);
   }
 
   /** The same text with another sign between the cells; header and columns are guessed anew. */
@@ -131,6 +133,23 @@ public record PastedTable(
     return body().stream()
         .flatMap(row -> row.cells().stream())
         .anyMatch(cell -> pattern.matcher(cell).matches());
+  }
+
+  /** Whether the header names what a batch list cannot do without. */
+  public boolean isBatchList() {
+    return headed && mapping.contains("form") && mapping.contains("quantity");
+  }
+
+  /** The names of columns that are left aside. */
+  public List<String> leftAside() {
+    List<String> header = headed && !rows.isEmpty() ? rows.get(0).cells() : List.of();
+    List<String> aside = new ArrayList<>();
+    for (int i = 0; i < header.size(); i++) {
+      if (mapping.get(i).isEmpty() && !header.get(i).isEmpty()) {
+        aside.add(header.get(i));
+      }
+    }
+    return aside;
   }
 
   /** The body as rows of a batch list, by the columns chosen. */

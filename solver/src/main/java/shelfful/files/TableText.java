@@ -1,5 +1,6 @@
 package shelfful.files;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,10 +24,14 @@ public final class TableText {
   }
 
   /**
-   * The sign between cells: a tab if there is one, as spreadsheets put on the clipboard; else the
-   * one that every line has most of. A comma may be a decimal sign, so a semicolon wins a tie.
+   * The sign between cells: the one that the header shows; else a tab if there is one, as
+   * spreadsheets put on the clipboard; else the one that every line has most of. A comma may be a
+   * decimal sign, so a semicolon wins a tie.
    */
   public static char delimiter(String text) {
+    if (Delimiter.isSure(text)) {
+      return Delimiter.of(text);
+    }
     if (text.indexOf('\t') >= 0) {
       return '\t';
     }
@@ -56,9 +61,10 @@ public final class TableText {
     return BatchListWriter.text(rows);
   }
 
-  /** The text of bytes in one of the encodings that are read, or why there is none. */
-  public static ReadResult<String> of(byte[] bytes, String name) {
-    Problems problems = new Problems(name);
-    return problems.result(FileText.of(bytes, problems));
+  /** The text of a file in one of the encodings that are read, or why there is none. */
+  public static ReadResult<String> of(Path file) {
+    Problems problems = new Problems(FileBytes.nameOf(file));
+    return problems.result(
+        FileBytes.of(file, problems).flatMap(bytes -> FileText.of(bytes, problems)));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,6 +22,7 @@ import javafx.collections.ObservableList;
 import shelfful.app.BatchLines;
 import shelfful.app.KeepABatchList;
 import shelfful.app.Opened;
+import shelfful.app.PastedTable;
 import shelfful.studio.Studio;
 import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Words;
@@ -222,18 +224,47 @@ public final class BatchListViewModel {
     steps.redo().ifPresent(step -> show(step.after()));
   }
 
-  /** Opens a list; one that cannot be read leaves this one, with the reasons told. */
-  public void open(Path from) {
-    Opened<List<Batch>> opened = KeepABatchList.open(from, studio);
-    if (opened instanceof Opened.Ready<List<Batch>> ready) {
-      steps.clear();
-      file = Optional.of(from);
-      saved = ready.value().stream().map(BatchLines::cells).toList();
-      show(saved);
-      message.set(String.join("\n", ready.notes()));
-    } else {
-      message.set(String.join("\n", ((Opened.Refused<List<Batch>>) opened).sentences()));
+  /**
+   * Opens a list; one that cannot be read leaves this one, with the reasons told. Rows of a table
+   * that are wrong come in too, to be mended where they stand.
+   *
+   * @return the text of a table whose first row does not name its columns, to be looked at first
+   */
+  public Optional<String> open(Path from) {
+    if (from.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".json")) {
+      took(KeepABatchList.open(from, studio))
+          .ifPresent(found -> begin(from, found.stream().map(BatchLines::cells).toList()));
+      return Optional.empty();
     }
+    Optional<String> text = took(KeepABatchList.text(from));
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    PastedTable table = PastedTable.guess(text.get(), Map.of(), studio);
+    if (!table.isBatchList()) {
+      return text;
+    }
+    begin(from, table.asBatchRows());
+    if (!table.leftAside().isEmpty()) {
+      message.set(words.of("batches.leftAside", String.join(", ", table.leftAside())));
+    }
+    return Optional.empty();
+  }
+
+  private <T> Optional<T> took(Opened<T> opened) {
+    if (opened instanceof Opened.Ready<T> ready) {
+      message.set(String.join("\n", ready.notes()));
+      return Optional.of(ready.value());
+    }
+    message.set(String.join("\n", ((Opened.Refused<T>) opened).sentences()));
+    return Optional.empty();
+  }
+
+  private void begin(Path from, List<List<String>> found) {
+    steps.clear();
+    file = Optional.of(from);
+    saved = found;
+    show(found);
   }
 
   /** Saves the list; refused while a row is wrong, because a file of it would lose that row. */

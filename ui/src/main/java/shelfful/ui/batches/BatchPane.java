@@ -8,6 +8,7 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -19,11 +20,13 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.app.BatchLines;
 import shelfful.app.KeepAFile;
+import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
 /** The batch list: the table, what can be done with it, and everything wrong with it. */
 public final class BatchPane extends BorderPane {
   private static final int MOST_FAULTS = 100;
+  private static final double FAULTS = 110;
   private static final KeyCombination PASTE = shortcut(KeyCode.V);
   private static final KeyCombination UNDO = shortcut(KeyCode.Z);
   private static final KeyCombination REDO = shortcut(KeyCode.Y);
@@ -63,8 +66,9 @@ public final class BatchPane extends BorderPane {
     counts.setMinHeight(USE_PREF_SIZE);
     table = new BatchTable(model, counts);
     faults.setAccessibleText(words.of("batches.faults"));
-    faults.setPrefHeight(110);
-    faults.setMinHeight(60);
+    faults.setCellFactory(view -> new SentenceCell());
+    faults.prefHeightProperty().bind(Em.of(counts, FAULTS));
+    faults.minHeightProperty().bind(Em.of(counts, FAULTS / 2));
     faults.managedProperty().bind(faults.visibleProperty());
     VBox.setVgrow(table, Priority.ALWAYS);
     work = new VBox(counts, table, faults);
@@ -90,7 +94,9 @@ public final class BatchPane extends BorderPane {
     plan.getStyleClass().add("main-button");
     FlowPane bar =
         new FlowPane(
-            button("batches.open", () -> around.toOpen().get().ifPresent(model::open)),
+            button(
+                "batches.open",
+                () -> around.toOpen().get().flatMap(model::open).ifPresent(this::preview)),
             button("batches.save", this::save),
             button("batches.saveAs", () -> around.toSave().get().ifPresent(model::save)),
             button("batches.add", () -> table.begin(model.add())),
@@ -102,6 +108,7 @@ public final class BatchPane extends BorderPane {
             plan);
     Label unsaved = new Label(words.of("batches.unsaved"));
     unsaved.visibleProperty().bind(model.unsaved());
+    unsaved.managedProperty().bind(model.unsaved());
     unsaved.getStyleClass().add("quiet");
     bar.getChildren().add(unsaved);
     bar.getStyleClass().addAll("tool-bar-row", "buttons");
@@ -157,12 +164,15 @@ public final class BatchPane extends BorderPane {
 
   private void preview(String text) {
     PasteViewModel paste = new PasteViewModel(model, around.memory(), text);
-    setCenter(
-        new PastePane(
-            paste,
-            new PastePane.Wishes(
-                () -> setCenter(work),
-                bytes -> around.toSave().get().ifPresent(file -> KeepAFile.save(file, bytes)))));
+    PastePane.Wishes wishes =
+        new PastePane.Wishes(
+            () -> setCenter(work),
+            bytes -> around.toSave().get().ifPresent(file -> KeepAFile.save(file, bytes)));
+    ScrollPane all = new ScrollPane(new PastePane(paste, wishes));
+    all.setFitToWidth(true);
+    all.setFitToHeight(true);
+    all.setFocusTraversable(false);
+    setCenter(all);
   }
 
   private void tellFaults() {

@@ -19,12 +19,15 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import shelfful.app.BatchLines;
 import shelfful.app.PastedTable;
+import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
 /** What a pasted table is taken for, its first rows, and everything wrong, before it is taken. */
 final class PastePane extends VBox {
   private static final int ROWS = 8;
   private static final int LONGEST = 40;
+  private static final double LEAST_ROWS = 130;
+  private static final double LEAST_PROBLEMS = 60;
   private static final Map<Character, String> DELIMITERS =
       Map.of('\t', "paste.tab", ';', "paste.semicolon", ',', "paste.commaSign");
 
@@ -63,14 +66,13 @@ final class PastePane extends VBox {
     guessed.getStyleClass().add("quiet");
     preview.getStyleClass().add("preview");
     ScrollPane rows = new ScrollPane(preview);
-    rows.setFitToHeight(false);
-    rows.setMinHeight(120);
+    rows.setFocusTraversable(false);
+    rows.minHeightProperty().bind(Em.of(counts, LEAST_ROWS));
     problems.setAccessibleText(words.of("paste.problems"));
     problems.setPlaceholder(new Label(words.of("paste.noProblems")));
-    problems.setMinHeight(80);
-    VBox.setVgrow(rows, Priority.ALWAYS);
-    VBox.setVgrow(problems, Priority.SOMETIMES);
-    problems.setPrefHeight(150);
+    problems.setCellFactory(view -> new SentenceCell());
+    problems.minHeightProperty().bind(Em.of(counts, LEAST_PROBLEMS));
+    VBox.setVgrow(problems, Priority.ALWAYS);
     getChildren().addAll(heading, signs(), guessed, rows, counts, problems, buttons(wishes));
     model.table().addListener((property, was, is) -> show(is));
     show(model.table().get());

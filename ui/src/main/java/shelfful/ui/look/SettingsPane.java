@@ -41,6 +41,7 @@ public final class SettingsPane extends GridPane {
     Label note = new Label(words.of("settings.note"));
     note.getStyleClass().add("quiet");
     note.setWrapText(true);
+    note.setMinHeight(USE_PREF_SIZE);
     add(note, 0, getRowCount(), 2, 1);
     Label trouble = new Label();
     trouble.textProperty().bind(model.trouble());
@@ -69,6 +70,8 @@ public final class SettingsPane extends GridPane {
         .addListener((property, was, is) -> model.change(before -> with.apply(before, is)));
     Label label = new Label(words.of("settings." + key));
     label.setLabelFor(box);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
     box.setAccessibleText(label.getText());
     addRow(getRowCount(), label, box);
   }

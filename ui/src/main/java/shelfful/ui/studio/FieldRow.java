@@ -189,6 +189,7 @@ final class FieldRow {
     Label told = new Label();
     told.setWrapText(true);
     told.setMinHeight(Region.USE_PREF_SIZE);
+    told.prefWidthProperty().bind(Em.of(label, WIDE));
     return told;
   }
 

@@ -22,15 +22,25 @@ import shelfful.ui.words.Words;
  * @param numbers the decimal sign shown
  */
 public record Manner(Words words, LengthUnit unit, NumberStyle numbers) {
+  private static final String ABOUT = "\u2248 ";
   private static final Pattern WHOLE = Pattern.compile("[0-9]{1,6}");
   private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,4}(?:[.,][0-9]{1,3})?");
   private static final Pattern LIKE_THOUSANDS = Pattern.compile("-?[1-9][0-9]{0,2},[0-9]{3}.*");
   private static final int MOST_LETTERS = 80;
 
-  /** A length with its unit, as exact as the unit allows: all of it in mm and cm. */
+  /**
+   * A length with its unit: all of it in mm and cm; in inches to the nearest sixteenth, with a sign
+   * in front where that is not all of it.
+   */
   String length(Length length) {
     if (unit == LengthUnit.INCHES) {
-      return LengthText.write(length, unit);
+      String written = LengthText.write(length, unit);
+      boolean exact =
+          LengthText.readWithUnit(written)
+              .value()
+              .filter(back -> Math.abs(back.minus(length).micrometres()) <= 1)
+              .isPresent();
+      return exact ? written : ABOUT + written;
     }
     boolean centimetres = unit == LengthUnit.CENTIMETRES;
     BigDecimal value = BigDecimal.valueOf(length.micrometres(), centimetres ? 4 : 3);
@@ -45,7 +55,8 @@ public record Manner(Words words, LengthUnit unit, NumberStyle numbers) {
   }
 
   TextReading<Length> length(String text, Bounds bounds) {
-    return LengthText.read(text, unit)
+    String typed = text.strip().startsWith(ABOUT.strip()) ? text.strip().substring(1) : text;
+    return LengthText.read(typed, unit)
         .then(
             length ->
                 bounds.hold(length)

@@ -1,7 +1,6 @@
 package shelfful.ui.studio;
 
 import java.util.Optional;
-import javafx.geometry.Orientation;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
@@ -17,6 +16,7 @@ final class PictureView extends Region {
     getStyleClass().add("picture");
     getChildren().add(canvas);
     setMinSize(120, 80);
+    setMaxHeight(USE_PREF_SIZE);
   }
 
   void show(Optional<Sheet> other) {
@@ -28,17 +28,6 @@ final class PictureView extends Region {
 
   Optional<Sheet> picture() {
     return picture;
-  }
-
-  @Override
-  protected double computePrefHeight(double width) {
-    double wide = width < 0 ? 300 : width;
-    return picture.map(one -> wide * one.height() / one.width()).orElse(0.0);
-  }
-
-  @Override
-  public Orientation getContentBias() {
-    return Orientation.HORIZONTAL;
   }
 
   @Override

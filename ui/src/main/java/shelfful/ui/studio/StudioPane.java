@@ -3,6 +3,7 @@ package shelfful.ui.studio;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -29,6 +30,7 @@ public final class StudioPane extends BorderPane {
       new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN);
 
   private static final double SIDE = 210;
+  private static final double PICTURE_SHARE = 0.36;
 
   private final Words words;
   private final StudioViewModel model;
@@ -53,11 +55,8 @@ public final class StudioPane extends BorderPane {
     this.model = model;
     this.files = files;
     getStyleClass().add("studio-pane");
-    setTop(new VBox(bar(), message()));
-    ScrollPane page = new ScrollPane(new VBox(pictureBox(), new PageView(model)));
-    page.setFitToWidth(true);
-    page.setFocusTraversable(false);
-    SplitPane split = new SplitPane(side(), page);
+    setTop(new VBox(bar(), told(model.message()), told(model.warnings())));
+    SplitPane split = new SplitPane(side(), page());
     split.setDividerPositions(0.27);
     SplitPane.setResizableWithParent(split.getItems().get(0), false);
     setCenter(split);
@@ -77,6 +76,7 @@ public final class StudioPane extends BorderPane {
             button("studio.redo", model::redo));
     unsaved.setText(words.of("studio.unsaved"));
     unsaved.visibleProperty().bind(model.unsaved());
+    unsaved.managedProperty().bind(model.unsaved());
     unsaved.getStyleClass().add("quiet");
     bar.getChildren().add(unsaved);
     bar.getStyleClass().addAll("tool-bar-row", "buttons");
@@ -89,15 +89,16 @@ public final class StudioPane extends BorderPane {
     model.file().or(() -> files.toSave().get()).ifPresent(model::save);
   }
 
-  private Label message() {
-    Label message = new Label();
-    message.textProperty().bind(model.message());
-    message.visibleProperty().bind(model.message().isNotEmpty());
-    message.managedProperty().bind(model.message().isNotEmpty());
-    message.setWrapText(true);
-    message.setMinHeight(USE_PREF_SIZE);
-    message.getStyleClass().add("told");
-    return message;
+  private static Label told(ReadOnlyStringProperty what) {
+    Label told = new Label();
+    told.textProperty().bind(what);
+    told.visibleProperty().bind(what.isNotEmpty());
+    told.managedProperty().bind(what.isNotEmpty());
+    told.setWrapText(true);
+    told.setMinHeight(USE_PREF_SIZE);
+    told.setMaxWidth(Double.MAX_VALUE);
+    told.getStyleClass().add("told");
+    return told;
   }
 
   private VBox side() {
@@ -140,12 +141,16 @@ public final class StudioPane extends BorderPane {
     return side;
   }
 
-  private VBox pictureBox() {
-    VBox box = new VBox(picture);
-    box.getStyleClass().add("page");
-    box.managedProperty().bind(picture.managedProperty());
-    box.visibleProperty().bind(picture.visibleProperty());
-    return box;
+  /** The drawing stays in sight while the fields under it are gone through. */
+  private VBox page() {
+    ScrollPane fields = new ScrollPane(new PageView(model));
+    fields.setFitToWidth(true);
+    fields.setFocusTraversable(false);
+    VBox.setVgrow(fields, Priority.ALWAYS);
+    VBox page = new VBox(picture, fields);
+    picture.setMinHeight(USE_PREF_SIZE);
+    picture.prefHeightProperty().bind(page.heightProperty().multiply(PICTURE_SHARE));
+    return page;
   }
 
   private Button button(String key, Runnable action) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -34,6 +35,7 @@ public final class StudioViewModel {
   private final ReadOnlyIntegerWrapper index = new ReadOnlyIntegerWrapper();
   private final ReadOnlyObjectWrapper<List<Group>> page = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper warnings = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
   private Optional<Path> file = Optional.empty();
   private Studio saved;
@@ -83,6 +85,11 @@ public final class StudioViewModel {
     return message.getReadOnlyProperty();
   }
 
+  /** What is odd about the studio but harmless, such as a column without enough posts in stock. */
+  public ReadOnlyStringProperty warnings() {
+    return warnings.getReadOnlyProperty();
+  }
+
   /** Whether there are changes that no file holds. */
   public ReadOnlyBooleanProperty unsaved() {
     return unsaved.getReadOnlyProperty();
@@ -130,6 +137,11 @@ public final class StudioViewModel {
     studio.set(other);
     trial.set(other);
     unsaved.set(!other.equals(saved));
+    warnings.set(
+        KeepAStudio.judge(other).faults().stream()
+            .map(fault -> fault.where() + ": " + fault.wrong())
+            .distinct()
+            .collect(Collectors.joining("\n")));
     index.set(Math.max(0, Math.min(index.get(), names().size() - 1)));
     refresh();
   }

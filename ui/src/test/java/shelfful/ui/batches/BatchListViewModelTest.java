@@ -49,7 +49,7 @@ class BatchListViewModelTest {
         .containsExactly(
             "Row 3, column Quantity: \"12,5,0\" is not a whole number."
                 + " Write digits only, such as 12.");
-    assertThat(model.counts().get()).contains("1 batches with something to mend");
+    assertThat(model.counts().get()).endsWith("1 batch has something to mend and is not counted");
     model.edit(2, "quantity", "12");
     assertThat(model.lines().get(2).batch().orElseThrow().quantity()).isEqualTo(12);
     assertThat(model.faults(100)).isEmpty();
@@ -134,6 +134,26 @@ class BatchListViewModelTest {
     assertThat(model.faults(100)).isNotEmpty().allMatch(told -> told.contains("mug"));
     assertThat(rows()).isEqualTo(before);
     assertThat(edits).isEmpty();
+  }
+
+  @Test
+  void aTableWithWrongRowsComesInWholeSoThatSavingItLosesNothing() throws IOException {
+    Path file =
+        Files.writeString(folder.resolve("a.csv"), "form;quantity;shelf\nmug;3;x\nmugg;4;y\n");
+    assertThat(model.open(file)).isEmpty();
+    assertThat(rows()).hasSize(2);
+    assertThat(model.batches()).hasSize(1);
+    assertThat(model.message().get()).contains("shelf");
+    model.edit(1, "form", "mug");
+    model.save(file);
+    assertThat(BatchListReader.read(file, model.studio()).found().orElseThrow()).hasSize(2);
+  }
+
+  @Test
+  void aTableWithoutAHeaderIsHandedBackToBeLookedAtFirst() throws IOException {
+    Path file = Files.writeString(folder.resolve("a.csv"), "mug;3\nmug;4\n");
+    assertThat(model.open(file)).contains("mug;3\nmug;4\n");
+    assertThat(model.lines()).isEmpty();
   }
 
   @Test

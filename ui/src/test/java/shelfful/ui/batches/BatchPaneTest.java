@@ -164,7 +164,7 @@ class BatchPaneTest {
     assertThat(model.lines()).hasSize(before);
     assertThat(edits).isEmpty();
     press(table(), KeyCode.V, false, true);
-    window.run(() -> button("Add 1 batches").fire());
+    window.run(() -> button("Add 1 batch").fire());
     assertThat(model.lines()).hasSize(before + 1);
     assertThat(edits).hasSize(1);
     press(table(), KeyCode.Z, false, true);

@@ -91,10 +91,23 @@ class StudioViewModelTest {
     assertThat(model.commit(field("Height"), "101.237")).isEmpty();
     model.use(manner(LengthUnit.INCHES));
     String rounded = shown("Height");
-    assertThat(rounded).isEqualTo("4 in");
+    assertThat(rounded).isEqualTo("\u2248 4 in");
     assertThat(model.commit(field("Height"), rounded)).isEmpty();
     assertThat(model.studio().get().forms().get(0).profile().height())
         .isEqualTo(new Length(101_237));
+    assertThat(model.commit(field("Height"), "\u2248 4 1/16 in")).isEmpty();
+    assertThat(shown("Height")).isEqualTo("4 1/16 in");
+  }
+
+  @Test
+  void aColumnThatTheStockCannotBuildIsTold() {
+    assertThat(model.warnings().get()).isEmpty();
+    model.choose(Section.POSTS);
+    for (int i = 0; i < demo.posts().size(); i++) {
+      model.choose(i);
+      assertThat(model.commit(field("In stock"), "0")).isEmpty();
+    }
+    assertThat(model.warnings().get()).contains("posts in stock");
   }
 
   @Test

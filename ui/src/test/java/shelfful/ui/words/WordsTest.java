@@ -26,7 +26,7 @@ class WordsTest {
   private static final Pattern KEY = Pattern.compile("\"([a-z][A-Za-z]*(?:\\.[A-Za-z0-9_]+)+)\"");
 
   private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
-  private static final Pattern PLACE = Pattern.compile("\\{[0-9]+[^}]*}");
+  private static final Pattern PLACE = Pattern.compile("\\{([0-9]+)");
 
   private static Properties bundle(String name) throws IOException {
     Properties words = new Properties();
@@ -69,7 +69,7 @@ class WordsTest {
     Set<String> places = new TreeSet<>();
     Matcher matcher = PLACE.matcher(pattern);
     while (matcher.find()) {
-      places.add(matcher.group());
+      places.add(matcher.group(1));
     }
     return places;
   }
@@ -145,11 +145,28 @@ class WordsTest {
     for (Language language : Language.values()) {
       Words words = Words.in(language);
       for (String key : words.keys()) {
-        String said = words.of(key, "A", "B", "C", "D");
+        String said = said(words, key);
         assertThat(said).as(language + " " + key).doesNotContain("{").isNotBlank();
       }
     }
     assertThat(new MessageFormat("it''s").format(new Object[0])).isEqualTo("it's");
+  }
+
+  /** Texts or numbers, as the pattern wants. */
+  private static String said(Words words, String key) {
+    try {
+      return words.of(key, "A", "B", "C", "D");
+    } catch (IllegalArgumentException numbersWanted) {
+      return words.of(key, 1, 2, 3, 4);
+    }
+  }
+
+  @Test
+  void oneAndManyAreSaidDifferently() {
+    assertThat(Words.english().of("batches.counts", 1, 3)).isEqualTo("1 batch, 3 pieces");
+    assertThat(Words.english().of("batches.counts", 0, 0)).isEqualTo("No batches, no pieces");
+    assertThat(Words.in(Language.GERMAN).of("paste.counts", 1, 2))
+        .isEqualTo("1 Zeile kann übernommen werden, 2 sind falsch.");
   }
 
   @Test
