@@ -35,8 +35,9 @@ public final class Desk extends Application {
     Words words = Words.in(settings.settings().get().language());
     model = new DeskViewModel(words, new FxTaskRunner(), LENGTH);
     DeskWindow window = new DeskWindow(words, model, new AskForPlan(words, stage));
-    Workshop workshop = new Workshop(words, settings, model, stage);
+    Workshop workshop = new Workshop(words, settings, model, stage, SettingsFolder.here());
     window.add(workshop.menu());
+    window.offer(words.of("start.paste"), workshop::paste);
     stage.setOnCloseRequest(
         event -> {
           if (!workshop.mayClose()) {

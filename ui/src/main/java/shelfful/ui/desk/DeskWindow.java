@@ -32,6 +32,7 @@ public final class DeskWindow extends BorderPane {
   private final WaitingList waits;
   private final SplitPane desk;
   private final DeskMenu menu;
+  private final StartPane start;
 
   /**
    * Wires a window to a view model.
@@ -55,8 +56,8 @@ public final class DeskWindow extends BorderPane {
     getStyleClass().add("desk");
     Look.dress(this, Settings.usual(Locale.ROOT));
     setTop(new VBox(menu, new HeaderPane(words, model)));
-    setCenter(
-        new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
+    start = new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo);
+    setCenter(start);
     sheets.onPick(model::choosePieceAt);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();
@@ -65,6 +66,11 @@ public final class DeskWindow extends BorderPane {
   /** Adds a menu behind the others. */
   void add(Menu more) {
     menu.getMenus().add(more);
+  }
+
+  /** Offers one more way to begin while nothing is shown. */
+  void offer(String what, Runnable action) {
+    start.offer(what, action);
   }
 
   private VBox left(Words words) {

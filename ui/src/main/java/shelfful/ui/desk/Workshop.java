@@ -23,7 +23,6 @@ import shelfful.ui.batches.BatchPane;
 import shelfful.ui.batches.ColumnMemory;
 import shelfful.ui.look.Look;
 import shelfful.ui.look.Settings;
-import shelfful.ui.look.SettingsFolder;
 import shelfful.ui.look.SettingsPane;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.studio.Manner;
@@ -42,21 +41,29 @@ final class Workshop {
   private final StudioViewModel studio;
   private final BatchListViewModel batches;
   private final Stage owner;
+  private final ColumnMemory memory;
+  private final LastStudio last;
   private final Map<String, Stage> open = new HashMap<>();
 
   /**
-   * Begins with the studio of the demo and an empty list.
+   * Begins with the studio that was open last, or that of the demo, and an empty list.
    *
+   * @param folder of the settings, where it is noted what was open and what columns were taken for
    * @param owner the desk's own window, with which these are closed
    */
-  Workshop(Words words, SettingsViewModel settings, DeskViewModel desk, Stage owner) {
+  Workshop(Words words, SettingsViewModel settings, DeskViewModel desk, Stage owner, Path folder) {
+    this.memory = ColumnMemory.in(folder);
+    this.last = new LastStudio(folder);
     this.words = words;
     this.owner = owner;
     this.settings = settings;
     this.desk = desk;
     studio = new StudioViewModel(manner(settings.settings().get()), Demo.studio(), edit -> {});
     batches = new BatchListViewModel(words, studio.studio().get(), edit -> {});
+    last.file().ifPresent(studio::open);
+    batches.use(studio.studio().get());
     studio.studio().addListener((property, was, is) -> batches.use(is));
+    studio.unsaved().addListener((property, was, is) -> studio.file().ifPresent(last::note));
     settings.settings().addListener((property, was, is) -> follow(is));
     follow(settings.settings().get());
   }
@@ -98,6 +105,14 @@ final class Workshop {
                     () -> ask("studio.title", "tools.studioKind", true, "*.json"))));
   }
 
+  /** Shows the batch list with what is on the clipboard, to be looked at before it is taken. */
+  void paste() {
+    showBatches();
+    if (open.get("batches.title").getScene().getRoot() instanceof BatchPane pane) {
+      pane.paste();
+    }
+  }
+
   private void showBatches() {
     show(
         "batches.title",
@@ -109,7 +124,7 @@ final class Workshop {
                     () -> ask("batches.title", "tools.listKind", false, "*.csv", "*.json"),
                     () -> ask("batches.title", "tools.listKind", true, "*.csv", "*.json"),
                     BatchPane::systemClipboard,
-                    ColumnMemory.in(SettingsFolder.here()),
+                    memory,
                     this::plan)));
   }
 
@@ -135,6 +150,11 @@ final class Workshop {
     question.setTitle(words.of("window.title"));
     Look.dress(question.getDialogPane(), settings.settings().get());
     return question.showAndWait().filter(answer -> answer == leave).isPresent();
+  }
+
+  /** The window of this title, if it was ever opened. */
+  Optional<Stage> window(String key) {
+    return Optional.ofNullable(open.get(key));
   }
 
   private void plan() {

@@ -19,7 +19,7 @@ import shelfful.ui.words.Words;
 /** What stands on the chosen layer, a row for each piece, numbered as on its sheet. */
 public final class PieceTable extends VBox {
   private static final double NUMBER = 48;
-  private static final double PIECE = 200;
+  private static final double PIECE = 178;
   private static final double PLACE = 112;
   private static final double ROW = 40;
 
