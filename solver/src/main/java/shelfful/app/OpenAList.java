@@ -49,20 +49,29 @@ public final class OpenAList {
     if (read.found().isEmpty()) {
       return new Opened.Refused<>(false, notes);
     }
-    List<Batch> batches = read.found().get();
-    Optional<Firing> firing =
-        studio.kilns().stream()
-            .findFirst()
-            .flatMap(kiln -> UsualFiring.of(studio, batches, kiln, FiringKind.GLAZE));
-    if (firing.isEmpty()) {
+    Optional<LoadRequest> request = request(studio, read.found().get(), day);
+    if (request.isEmpty()) {
       notes.add(
           list.name()
               + ": nothing on the list can go into a glaze firing. Add bisque ware with a glaze.");
       return new Opened.Refused<>(false, notes);
     }
-    return new Opened.Ready<>(
-        new LoadRequest(studio, batches, firing.get(), Optional.empty(), Optional.of(day), SEED, 0),
-        notes);
+    return new Opened.Ready<>(request.get(), notes);
+  }
+
+  /**
+   * Asks for the usual glaze firing of batches that are at hand; empty when nothing can go into
+   * one.
+   *
+   * @param day of the firing, against which due dates count
+   */
+  public static Optional<LoadRequest> request(Studio studio, List<Batch> batches, LocalDate day) {
+    Optional<Firing> firing =
+        studio.kilns().stream()
+            .findFirst()
+            .flatMap(kiln -> UsualFiring.of(studio, batches, kiln, FiringKind.GLAZE));
+    return firing.map(
+        one -> new LoadRequest(studio, batches, one, Optional.empty(), Optional.of(day), SEED, 0));
   }
 
   private static List<String> sentences(ReadResult<?> result) {

@@ -24,15 +24,20 @@ final class BatchListCheck {
 
   /** Keeps the batch, or notes why not. */
   void add(Batch batch, String where) {
+    add(batch, where, problems);
+  }
+
+  /** Keeps the batch, or notes why not among problems of the batch's own. */
+  void add(Batch batch, String where, Problems notes) {
     String earlier = firstAt.putIfAbsent(FileName.key(batch.id()), where);
     if (earlier != null) {
-      problems.add(
+      notes.add(
           where,
           "batch",
           "The batch " + Shown.quoted(batch.id()) + " is in the list already, at " + earlier + ".",
           "Give each batch an id of its own.");
     } else if (pieces + batch.quantity() > MOST_PIECES) {
-      problems.add(
+      notes.add(
           where,
           "quantity",
           "With this batch the list holds more than " + MOST_PIECES + " pieces.",

@@ -2,11 +2,10 @@ package shelfful.files;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import shelfful.measure.Cone;
 import shelfful.ware.Batch;
 
 /** Writes a batch list, as a table for a spreadsheet or as JSON. */
@@ -38,30 +37,20 @@ public final class BatchListWriter {
    * misread them.
    */
   public static byte[] table(List<Batch> batches) {
-    StringBuilder text = new StringBuilder(String.join(",", BatchColumn.headings())).append('\n');
-    for (Batch batch : batches) {
-      text.append(
-          cells(batch).stream().map(BatchListWriter::cell).collect(Collectors.joining(",")));
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(BatchColumn.headings());
+    batches.forEach(batch -> rows.add(BatchSheet.cells(batch)));
+    return text(rows);
+  }
+
+  static byte[] text(List<List<String>> rows) {
+    StringBuilder text = new StringBuilder();
+    for (List<String> row : rows) {
+      text.append(row.stream().map(BatchListWriter::cell).collect(Collectors.joining(",")));
       text.append('\n');
     }
     boolean ascii = text.chars().allMatch(c -> c < 128);
     return (ascii ? text.toString() : BYTE_ORDER_MARK + text).getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static List<String> cells(Batch batch) {
-    return List.of(
-        batch.id(),
-        batch.formId(),
-        batch.glazeId().orElse(""),
-        Integer.toString(batch.quantity()),
-        FileValue.word(batch.stage()),
-        batch.cone().map(Cone::number).orElse(""),
-        batch.mustGo() ? "yes" : "",
-        Integer.toString(batch.priority()),
-        batch.due().map(LocalDate::toString).orElse(""),
-        batch.order().orElse(""),
-        batch.set().orElse(""),
-        FileValue.word(batch.lidPlace()));
   }
 
   private static String cell(String text) {

@@ -21,6 +21,12 @@ final class Delimiter {
     return NAMED.matcher(text).replaceFirst("");
   }
 
+  /** Whether the text names its sign, or a sign makes at least two known headings of its header. */
+  static boolean isSure(String text) {
+    String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    return NAMED.matcher(text).find() || headings(first, of(text)) >= 2;
+  }
+
   /** The sign that makes the most known headings of the first line; a comma if none does. */
   static char of(String text) {
     Matcher named = NAMED.matcher(text);

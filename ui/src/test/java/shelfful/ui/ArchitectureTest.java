@@ -32,7 +32,30 @@ class ArchitectureTest {
       only("kilnview", List.of("javafx..", "shelfful.ui.shelfview..", "shelfful.ui.words.."));
 
   @ArchTest
-  static final ArchRule listsKnowWords = only("lists", List.of("javafx..", "shelfful.ui.words.."));
+  static final ArchRule listsKnowWords =
+      only("lists", List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.words.."));
+
+  @ArchTest static final ArchRule stepsKnowNobody = only("steps", List.of());
+
+  @ArchTest
+  static final ArchRule looksKnowWords = only("look", List.of("javafx..", "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule studioIsEditedApart =
+      only(
+          "studio",
+          List.of(
+              "javafx..",
+              "shelfful.ui.look..",
+              "shelfful.ui.shelfview..",
+              "shelfful.ui.steps..",
+              "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule batchesAreEditedApart =
+      only(
+          "batches",
+          List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.steps..", "shelfful.ui.words.."));
 
   @ArchTest
   static final ArchRule deskKnowsTheScreens = only("desk", List.of("javafx..", "shelfful.ui.."));

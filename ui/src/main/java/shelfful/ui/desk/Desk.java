@@ -2,12 +2,17 @@ package shelfful.ui.desk;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Locale;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import shelfful.app.SearchLength;
+import shelfful.ui.look.Look;
+import shelfful.ui.look.Settings;
+import shelfful.ui.look.SettingsFolder;
+import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.task.FxTaskRunner;
 import shelfful.ui.words.Words;
 
@@ -25,9 +30,21 @@ public final class Desk extends Application {
 
   @Override
   public void start(Stage stage) {
-    Words words = Words.english();
+    SettingsViewModel settings =
+        SettingsViewModel.in(SettingsFolder.here(), Settings.usual(Locale.getDefault()));
+    Words words = Words.in(settings.settings().get().language());
     model = new DeskViewModel(words, new FxTaskRunner(), LENGTH);
     DeskWindow window = new DeskWindow(words, model, new AskForPlan(words, stage));
+    Workshop workshop = new Workshop(words, settings, model, stage, SettingsFolder.here());
+    window.add(workshop.menu());
+    window.offer(words.of("start.paste"), workshop::paste);
+    stage.setOnCloseRequest(
+        event -> {
+          if (!workshop.mayClose()) {
+            event.consume();
+          }
+        });
+    Look.follow(window, settings.settings());
     stage.setTitle(words.of("window.title"));
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     stage.setScene(

@@ -3,12 +3,13 @@ package shelfful.ui.desk;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
 
@@ -29,7 +30,7 @@ final class DeskMenu extends MenuBar {
             item("menu.demo", "Shortcut+D", model::tryTheDemo),
             stop,
             new SeparatorMenuItem(),
-            item("menu.quit", "Shortcut+Q", Platform::exit));
+            item("menu.quit", "Shortcut+Q", this::askToClose));
     Menu view =
         new Menu(
             words.of("menu.view"),
@@ -41,6 +42,13 @@ final class DeskMenu extends MenuBar {
             item("menu.upper", "Shortcut+Up", () -> model.chooseLayerAfter(1)),
             item("menu.lower", "Shortcut+Down", () -> model.chooseLayerAfter(-1)));
     getMenus().addAll(load, view);
+  }
+
+  /** As when the window is closed by its own button, so that it may ask first. */
+  private void askToClose() {
+    Window window = getScene().getWindow();
+    WindowEvent asked = new WindowEvent(window, WindowEvent.WINDOW_CLOSE_REQUEST);
+    window.fireEvent(asked);
   }
 
   private MenuItem item(String key, String keys, Runnable action) {

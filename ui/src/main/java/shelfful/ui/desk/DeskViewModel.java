@@ -37,6 +37,9 @@ public final class DeskViewModel {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private Optional<LivePlanning> live = Optional.empty();
 
+  /** Read where loads are drawn, away from the screen. */
+  private volatile Sight sight = Sight.USUAL;
+
   /**
    * Shows nothing yet.
    *
@@ -104,9 +107,9 @@ public final class DeskViewModel {
         });
   }
 
-  private static Opened<ShownLoad> drawn(Opened<InspectedLoad> opened) {
+  private Opened<ShownLoad> drawn(Opened<InspectedLoad> opened) {
     if (opened instanceof Opened.Ready<InspectedLoad> ready) {
-      return new Opened.Ready<>(ShownLoad.of(ready.value()), ready.notes());
+      return new Opened.Ready<>(draw(ready.value()), ready.notes());
     }
     Opened.Refused<InspectedLoad> refused = (Opened.Refused<InspectedLoad>) opened;
     return new Opened.Refused<>(refused.breaksRules(), refused.sentences());
@@ -118,8 +121,35 @@ public final class DeskViewModel {
     tasks.start(Demo::request, opened -> take(opened).ifPresent(this::plan), this::failed);
   }
 
+  /** Plans what somebody asks for, for everybody to see. */
+  public void planThis(LoadRequest request) {
+    leave();
+    plan(request);
+  }
+
+  /** Shows loads in another way from now on, the one on the screen among them. */
+  void see(Sight other) {
+    sight = other;
+    shown
+        .get()
+        .ifPresent(
+            load ->
+                tasks.start(
+                    () -> draw(load.load()),
+                    drawn -> {
+                      if (shown.get().filter(now -> now == load).isPresent()) {
+                        show(drawn);
+                      }
+                    },
+                    this::failed));
+  }
+
+  private ShownLoad draw(InspectedLoad load) {
+    return ShownLoad.of(load, sight);
+  }
+
   private void plan(LoadRequest request) {
-    LivePlanning started = new LivePlanning(request, tasks, new Watching());
+    LivePlanning started = new LivePlanning(request, tasks, new Watching(), this::draw);
     live = Optional.of(started);
     planning.set(true);
     state.set(words.of("state.planning"));

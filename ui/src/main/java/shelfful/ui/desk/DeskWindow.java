@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -14,6 +15,8 @@ import shelfful.drawing.LayerList;
 import shelfful.ui.kilnview.KilnView;
 import shelfful.ui.lists.PieceTable;
 import shelfful.ui.lists.WaitingList;
+import shelfful.ui.look.Look;
+import shelfful.ui.look.Settings;
 import shelfful.ui.shelfview.CanvasSurface;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
@@ -28,6 +31,8 @@ public final class DeskWindow extends BorderPane {
   private final PieceTable in;
   private final WaitingList waits;
   private final SplitPane desk;
+  private final DeskMenu menu;
+  private final StartPane start;
 
   /**
    * Wires a window to a view model.
@@ -37,6 +42,7 @@ public final class DeskWindow extends BorderPane {
   public DeskWindow(Words words, DeskViewModel model, Supplier<Optional<Path>> askForPlan) {
     CanvasSurface.loadTypeface();
     this.model = model;
+    menu = new DeskMenu(words, model, sheets, askForPlan);
     kiln = new KilnView(words, model::chooseLayer);
     middle = new SheetPane(words, model, sheets);
     in =
@@ -48,12 +54,23 @@ public final class DeskWindow extends BorderPane {
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
-    setTop(new VBox(new DeskMenu(words, model, sheets, askForPlan), new HeaderPane(words, model)));
-    setCenter(
-        new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
+    Look.dress(this, Settings.usual(Locale.ROOT));
+    setTop(new VBox(menu, new HeaderPane(words, model)));
+    start = new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo);
+    setCenter(start);
     sheets.onPick(model::choosePieceAt);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();
+  }
+
+  /** Adds a menu behind the others. */
+  void add(Menu more) {
+    menu.getMenus().add(more);
+  }
+
+  /** Offers one more way to begin while nothing is shown. */
+  void offer(String what, Runnable action) {
+    start.offer(what, action);
   }
 
   private VBox left(Words words) {

@@ -2,6 +2,7 @@ package shelfful.ui.desk;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import shelfful.app.FaultReport;
 import shelfful.app.PlanALoad;
 import shelfful.app.PlanListener;
@@ -18,9 +19,15 @@ final class LivePlanning implements PlanListener {
   private final PlanALoad planning;
   private final TaskRunner tasks;
   private final Watcher watcher;
+  private final Function<InspectedLoad, ShownLoad> drawing;
   private final AtomicReference<ShownLoad> latest = new AtomicReference<>();
 
-  LivePlanning(LoadRequest request, TaskRunner tasks, Watcher watcher) {
+  LivePlanning(
+      LoadRequest request,
+      TaskRunner tasks,
+      Watcher watcher,
+      Function<InspectedLoad, ShownLoad> drawing) {
+    this.drawing = drawing;
     this.planning = new PlanALoad(request);
     this.tasks = tasks;
     this.watcher = watcher;
@@ -40,7 +47,7 @@ final class LivePlanning implements PlanListener {
   /** Starts, once. */
   void start(SearchLength length) {
     tasks.start(
-        () -> planning.run(length, this).map(ShownLoad::of),
+        () -> planning.run(length, this).map(drawing),
         best -> watcher.ended(this, best),
         fault -> watcher.failed(this, fault));
   }
@@ -52,7 +59,7 @@ final class LivePlanning implements PlanListener {
 
   @Override
   public void better(InspectedLoad load) {
-    if (latest.getAndSet(ShownLoad.of(load)) == null) {
+    if (latest.getAndSet(drawing.apply(load)) == null) {
       tasks.show(this::tell);
     }
   }

@@ -6,7 +6,6 @@ import shelfful.drawing.KilnSide;
 import shelfful.drawing.LayerList;
 import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.LoadLists;
-import shelfful.drawing.PaperSize;
 import shelfful.drawing.PlanView;
 import shelfful.drawing.Sheet;
 import shelfful.drawing.Spot;
@@ -18,18 +17,20 @@ import shelfful.ui.shelfview.ShelfView;
  * An inspected load with all that is shown of it, made together so that no part is older than
  * another.
  *
+ * @param load itself
  * @param drawing its sheets
  * @param side the kiln from the side
  * @param lists what is in and what waits
  */
-record ShownLoad(LoadDrawing drawing, KilnSide side, LoadLists lists) {
+record ShownLoad(InspectedLoad load, LoadDrawing drawing, KilnSide side, LoadLists lists) {
   private static final double SIDE_HEIGHT = 160;
 
   /** Draws a load; takes as long as drawing takes, so not on the screen's thread. */
-  static ShownLoad of(InspectedLoad load) {
-    LengthUnit unit = load.load().request().studio().unit();
+  static ShownLoad of(InspectedLoad load, Sight sight) {
+    LengthUnit unit = sight.unitFor(load);
     return new ShownLoad(
-        LoadDrawing.of(load, PaperSize.A4, unit),
+        load,
+        LoadDrawing.of(load, sight.paper(), unit),
         KilnSide.of(load, SIDE_HEIGHT),
         LoadLists.of(load, unit));
   }

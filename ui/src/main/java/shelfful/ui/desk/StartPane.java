@@ -8,6 +8,7 @@ import shelfful.ui.words.Words;
 
 /** What the window holds before there is a load. */
 final class StartPane extends VBox {
+  private final HBox buttons = new HBox();
 
   StartPane(Words words, Runnable open, Runnable demo) {
     getStyleClass().add("start");
@@ -22,8 +23,15 @@ final class StartPane extends VBox {
     first.setOnAction(event -> demo.run());
     Button second = new Button(words.of("start.open"));
     second.setOnAction(event -> open.run());
-    HBox buttons = new HBox(first, second);
+    buttons.getChildren().addAll(first, second);
     buttons.getStyleClass().add("buttons");
     getChildren().addAll(heading, text, buttons);
+  }
+
+  /** Offers one more way to begin. */
+  void offer(String what, Runnable action) {
+    Button more = new Button(what);
+    more.setOnAction(event -> action.run());
+    buttons.getChildren().add(more);
   }
 }

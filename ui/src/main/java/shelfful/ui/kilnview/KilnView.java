@@ -22,6 +22,10 @@ import shelfful.ui.words.Words;
  */
 public final class KilnView extends Region {
   private static final double NAMES = 36;
+
+  /** The size of letters that this room for names is made for. */
+  private static final double LETTERS = 12;
+
   private static final double LEAST_BUTTON = 14;
 
   private final Words words;
@@ -123,15 +127,21 @@ public final class KilnView extends Region {
     side.ifPresent(one -> layOut(one, brush));
   }
 
+  /** The size of the letters that the layers' names are written in. */
+  private double letters() {
+    return buttons.stream().mapToDouble(one -> one.getFont().getSize()).max().orElse(LETTERS);
+  }
+
   private void layOut(KilnSide kiln, GraphicsContext brush) {
     double width = kiln.picture().width();
     double height = kiln.picture().height();
-    double atRight = kiln.layers().stream().anyMatch(this::isAtRight) ? NAMES : 0;
-    double scale = Math.min((getWidth() - NAMES - atRight) / width, getHeight() / height);
+    double names = NAMES * Math.max(1, letters() / LETTERS);
+    double atRight = kiln.layers().stream().anyMatch(this::isAtRight) ? names : 0;
+    double scale = Math.min((getWidth() - names - atRight) / width, getHeight() / height);
     if (scale <= 0) {
       return;
     }
-    double left = NAMES + (getWidth() - NAMES - atRight - width * scale) / 2;
+    double left = names + (getWidth() - names - atRight - width * scale) / 2;
     double top = 0;
     brush.save();
     brush.translate(left, top);
@@ -141,8 +151,8 @@ public final class KilnView extends Region {
     for (LayerButton button : buttons) {
       Box box = button.room.box();
       boolean right = isAtRight(button.room);
-      double from = right ? left + box.left() * scale : left - NAMES;
-      double to = right ? left + width * scale + NAMES : left + box.right() * scale;
+      double from = right ? left + box.left() * scale : left - names;
+      double to = right ? left + width * scale + names : left + box.right() * scale;
       double high = Math.max(LEAST_BUTTON, box.height() * scale);
       button.resizeRelocate(from, top + box.bottom() * scale - high, to - from, high);
     }

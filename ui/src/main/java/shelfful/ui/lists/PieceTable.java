@@ -3,6 +3,8 @@ package shelfful.ui.lists;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.DoubleBinding;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -11,14 +13,21 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.drawing.LayerList;
+import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
 /** What stands on the chosen layer, a row for each piece, numbered as on its sheet. */
 public final class PieceTable extends VBox {
-  private static final double NUMBER = 42;
-  private static final double PIECE = 200;
-  private static final double PLACE = 106;
+  private static final double NUMBER = 48;
+  private static final double PIECE = 178;
+  private static final double PLACE = 112;
   private static final double ROW = 40;
+
+  /** A wide letter of a heading, in pixels at 100 %. */
+  private static final double LETTER = 9;
+
+  /** The scroll bar and the table's edges. */
+  private static final double BAR = 20;
 
   private final Words words;
   private final Label heading = new Label();
@@ -38,19 +47,8 @@ public final class PieceTable extends VBox {
     explained.getStyleClass().add("quiet");
     explained.setWrapText(true);
     explained.setMinHeight(USE_PREF_SIZE);
-    table
-        .getColumns()
-        .add(
-            column(
-                words.of("in.number"), NUMBER, row -> Integer.toString(row.number()), row -> ""));
-    table
-        .getColumns()
-        .add(column(words.of("in.piece"), PIECE, LayerList.Row::form, LayerList.Row::glaze));
-    table
-        .getColumns()
-        .add(column(words.of("in.place"), PLACE, LayerList.Row::place, LayerList.Row::pointing));
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_NEXT_COLUMN);
-    table.setFixedCellSize(ROW);
+    addColumns();
+    table.fixedCellSizeProperty().bind(Em.of(explained, ROW));
     table.setPlaceholder(new Label(words.of("in.empty")));
     table.setRowFactory(view -> row());
     table
@@ -61,16 +59,31 @@ public final class PieceTable extends VBox {
     getChildren().addAll(heading, explained, table);
   }
 
-  private static TableColumn<LayerList.Row, LayerList.Row> column(
-      String title,
-      double width,
-      Function<LayerList.Row, String> first,
-      Function<LayerList.Row, String> second) {
-    TableColumn<LayerList.Row, LayerList.Row> column = new TableColumn<>(title);
+  /** Columns as wide as their words at any size of letters; what is left goes to the middle one. */
+  private void addColumns() {
+    var number = column("in.number", row -> Integer.toString(row.number()), row -> "");
+    var piece = column("in.piece", LayerList.Row::form, LayerList.Row::glaze);
+    var place = column("in.place", LayerList.Row::place, LayerList.Row::pointing);
+    double named = number.getText().length() * LETTER + BAR;
+    number.prefWidthProperty().bind(Em.of(explained, Math.max(named, NUMBER)));
+    place.prefWidthProperty().bind(Em.of(explained, PLACE));
+    DoubleBinding left =
+        table
+            .widthProperty()
+            .subtract(number.widthProperty())
+            .subtract(place.widthProperty())
+            .subtract(BAR);
+    piece.prefWidthProperty().bind(Bindings.max(Em.of(explained, PIECE), left));
+    table.getColumns().add(number);
+    table.getColumns().add(piece);
+    table.getColumns().add(place);
+  }
+
+  private TableColumn<LayerList.Row, LayerList.Row> column(
+      String title, Function<LayerList.Row, String> first, Function<LayerList.Row, String> second) {
+    TableColumn<LayerList.Row, LayerList.Row> column = new TableColumn<>(words.of(title));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue()));
     column.setCellFactory(view -> new TwoLineCell<>(first, second));
-    column.setPrefWidth(width);
-    column.setMinWidth(Math.min(width, PLACE));
     column.setSortable(false);
     column.setReorderable(false);
     return column;

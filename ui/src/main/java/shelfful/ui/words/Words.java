@@ -3,24 +3,35 @@ package shelfful.ui.words;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.Set;
 
 /** The words on the screen, by key. */
 public final class Words {
   private final ResourceBundle bundle;
-  private final Locale locale;
+  private final Language language;
 
-  private Words(Locale locale) {
-    this.locale = locale;
+  private Words(Language language) {
+    this.language = language;
     this.bundle =
         ResourceBundle.getBundle(
             "shelfful.ui.words.words",
-            locale,
+            language.locale(),
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 
-  /** The only language so far, whatever the machine's. */
+  /** English, whatever the machine's language. */
   public static Words english() {
-    return new Words(Locale.ENGLISH);
+    return in(Language.ENGLISH);
+  }
+
+  /** The words of a language. */
+  public static Words in(Language language) {
+    return new Words(language);
+  }
+
+  /** The language these are of. */
+  public Language language() {
+    return language;
   }
 
   /**
@@ -29,6 +40,18 @@ public final class Words {
    * @throws java.util.MissingResourceException for a key that has no words
    */
   public String of(String key, Object... things) {
-    return new MessageFormat(bundle.getString(key), locale).format(things);
+    String pattern = bundle.getString(key);
+    String spoken = language == Language.PSEUDO ? PseudoWords.of(pattern) : pattern;
+    return new MessageFormat(spoken, language.locale()).format(things);
+  }
+
+  /** What a constant is called: the words of the prefix and its name in small letters. */
+  public String of(String prefix, Enum<?> constant) {
+    return of(prefix + "." + constant.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** Every key there are words for. */
+  public Set<String> keys() {
+    return bundle.keySet();
   }
 }

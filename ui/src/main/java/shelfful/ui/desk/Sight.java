@@ -1,0 +1,20 @@
+package shelfful.ui.desk;
+
+import java.util.Optional;
+import shelfful.drawing.PaperSize;
+import shelfful.inspect.InspectedLoad;
+import shelfful.measure.LengthUnit;
+
+/**
+ * How loads are shown.
+ *
+ * @param paper sheets are laid out for
+ * @param unit of every figure; empty for the one that the load's studio names
+ */
+record Sight(PaperSize paper, Optional<LengthUnit> unit) {
+  static final Sight USUAL = new Sight(PaperSize.A4, Optional.empty());
+
+  LengthUnit unitFor(InspectedLoad load) {
+    return unit.orElse(load.load().request().studio().unit());
+  }
+}

@@ -1,0 +1,12 @@
+package shelfful.ui.studio;
+
+/** The parts of a studio that have pages. */
+public enum Section {
+  FORMS,
+  GLAZES,
+  KILNS,
+  SHELVES,
+  POSTS,
+  /** One page: the studio's name and the house rules. */
+  RULES
+}
