@@ -2,10 +2,12 @@ package shelfful.planning;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shelfful.packing.Effort;
 import shelfful.packing.Packed;
+import shelfful.packing.Placed;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.ware.Zone;
@@ -19,6 +21,7 @@ final class SketchJudge {
 
   private final Stand stand;
   private final ReadyWare ware;
+  private final Staying staying;
   private final StackFitter fitter;
   private final ShelfSpaces spaces;
   private final ShelfAnswers answers;
@@ -38,7 +41,10 @@ final class SketchJudge {
     this.ware = ware;
     this.spaces = spaces;
     this.answers = answers;
-    this.fitter = new StackFitter(stand, stand.cupboard());
+    this.staying = new Staying(stand, ware);
+    Footing footing =
+        staying.isNothing() ? Footing.FREE : new Foothold(stand, ware, staying, spaces);
+    this.fitter = new StackFitter(stand, stand.cupboard(), staying.locked(), footing);
     this.apart = new KeptApartPairs(stand.request(), ware.lots());
   }
 
@@ -54,6 +60,15 @@ final class SketchJudge {
 
   ReadyWare ware() {
     return ware;
+  }
+
+  /** What stays where it is. */
+  Staying staying() {
+    return staying;
+  }
+
+  ShelfSpaces spaces() {
+    return spaces;
   }
 
   ShelfAnswers answers() {
@@ -114,8 +129,31 @@ final class SketchJudge {
 
   /** The setting of a shelf's counts, or null when it holds too much. */
   Packed packed(Spot spot, LevelStand level, int[] lotCounts, Packed near) {
+    return answers.ask(asked(spot, level, lotCounts), movable(lotCounts), near);
+  }
+
+  /** The space that some counts are asked about: what stays stands in it already. */
+  NumberedSpace asked(Spot spot, LevelStand level, int[] lotCounts) {
+    NumberedSpace bare = space(spot, level, tallest(lotCounts));
+    List<Integer> kept = staying.isNothing() ? List.of() : staying.keptOf(lotCounts);
+    if (kept.isEmpty()) {
+      return bare;
+    }
+    List<Placed> fixed = kept.stream().flatMap(lot -> staying.bodies(lot).stream()).toList();
+    int[] kinds = new int[ware.kinds().size()];
+    fixed.forEach(body -> kinds[body.kind()]++);
+    return spaces.around(bare, kept, fixed, answers.covered(kinds));
+  }
+
+  /** By kind, how many of some counts may be moved about. */
+  int[] movable(int[] lotCounts) {
     int[] kinds = byKind(lotCounts);
-    return answers.ask(space(spot, level, tallest(lotCounts)), kinds, near);
+    if (!staying.isNothing()) {
+      for (int lot : staying.keptOf(lotCounts)) {
+        kinds[ware.lots().get(lot).kind().index()] -= lotCounts[lot];
+      }
+    }
+    return kinds;
   }
 
   /**
@@ -132,7 +170,7 @@ final class SketchJudge {
         int[] counts = sketch.counts(spot.column(), l, spot.place());
         Packed known = other.packed(spot, level, counts, null);
         if (known != null) {
-          answers.learn(space(spot, level, tallest(counts)), byKind(counts), known);
+          answers.learn(asked(spot, level, counts), movable(counts), known);
         }
       }
     }
