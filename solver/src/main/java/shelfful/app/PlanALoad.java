@@ -7,6 +7,7 @@ import shelfful.inspect.Finding;
 import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
+import shelfful.load.KeptProblem;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 import shelfful.planning.LoadPlanner;
@@ -23,6 +24,22 @@ public final class PlanALoad {
 
   public PlanALoad(LoadRequest request) {
     this.planner = new LoadPlanner(request);
+  }
+
+  /**
+   * Lets the search begin from an earlier load.
+   *
+   * @param holdStill whether pieces that stood in it stay where they are unless moving them brings
+   *     more in
+   */
+  public PlanALoad startFrom(InspectedLoad earlier, boolean holdStill) {
+    planner.startFrom(earlier.load(), holdStill);
+    return this;
+  }
+
+  /** Why what must stay cannot stay. While there is anything here {@link #run} refuses to begin. */
+  public List<KeptProblem> keptProblems() {
+    return planner.keptProblems();
   }
 
   /** Ends planning within a second; the best load so far is kept. */

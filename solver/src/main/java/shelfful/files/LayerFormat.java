@@ -20,19 +20,23 @@ final class LayerFormat {
 
   private LayerFormat() {}
 
-  static Optional<Layer> read(FieldReader fields, Map<String, Piece> pieces) {
+  static Optional<Layer> read(FieldReader fields, Map<String, Piece> pieces, KeptMarks marks) {
     String id = fields.name("id");
     String column = fields.id("column");
     int level = fields.whole("level", 1, MOST_LEVELS);
     int place = fields.whole("place", 0, MOST_LEVELS);
     String shelf = fields.id("shelf");
     Length z = fields.length("z", LengthRange.PLACE);
-    List<Placement> placements = fields.objects("pieces", piece -> readPiece(piece, z, pieces));
+    if (fields.flag("locked", false)) {
+      marks.lock(id);
+    }
+    List<Placement> placements =
+        fields.objects("pieces", piece -> readPiece(piece, z, pieces, marks));
     return fields.make(() -> new Layer(id, column, level, place, shelf, z, placements));
   }
 
   private static Optional<Placement> readPiece(
-      FieldReader fields, Length layerZ, Map<String, Piece> pieces) {
+      FieldReader fields, Length layerZ, Map<String, Piece> pieces, KeptMarks marks) {
     String id = fields.name("piece");
     String form = fields.id("form");
     String batch = fields.id("batch");
@@ -41,6 +45,9 @@ final class LayerFormat {
     Length z = fields.length("z", LengthRange.PLACE);
     Angle turn = fields.required("turn", AngleFormat::read, Angle.ZERO);
     boolean catcher = fields.flag("catcher", false);
+    if (fields.flag("pinned", false)) {
+      marks.pin(id);
+    }
     if (fields.isStillGood()) {
       agrees(fields, "z", FileNumber.written(z), FileNumber.written(layerZ));
       checkPiece(fields, id, new Claim(form, batch), pieces);
@@ -74,19 +81,26 @@ final class LayerFormat {
     }
   }
 
-  static void write(Layer layer, FieldWriter fields, Map<String, Piece> pieces) {
+  static void write(Layer layer, FieldWriter fields, Map<String, Piece> pieces, KeptMarks marks) {
     fields
         .text("id", layer.id())
         .text("column", layer.columnId())
         .whole("level", layer.level())
         .whole("place", layer.place())
         .text("shelf", layer.shelfId())
-        .length("z", layer.z())
-        .objects(
-            "pieces",
-            layer.placements(),
-            (placement, inner) ->
-                writePiece(placement, layer.z(), pieces.get(placement.pieceId()), inner));
+        .length("z", layer.z());
+    if (marks.isLocked(layer.id())) {
+      fields.flag("locked", true);
+    }
+    fields.objects(
+        "pieces",
+        layer.placements(),
+        (placement, inner) -> {
+          writePiece(placement, layer.z(), pieces.get(placement.pieceId()), inner);
+          if (marks.isPinned(placement.pieceId())) {
+            inner.flag("pinned", true);
+          }
+        });
   }
 
   private static void writePiece(Placement placement, Length z, Piece piece, FieldWriter fields) {

@@ -22,10 +22,12 @@ final class PlanFormat {
       return Optional.empty();
     }
     Map<String, Piece> pieces = pieces(request.get());
-    List<Layer> layers = fields.objects("layers", layer -> LayerFormat.read(layer, pieces));
+    KeptMarks marks = new KeptMarks();
+    List<Layer> layers = fields.objects("layers", layer -> LayerFormat.read(layer, pieces, marks));
     List<StandingPost> posts = fields.objects("posts", StandingPostFormat::read);
     List<LeftOut> leftOut = fields.objects("leftOut", LeftOutFormat::read);
-    return fields.make(() -> new Load(request.get(), columnPlan, layers, posts, leftOut));
+    return fields.make(
+        () -> marks.asked(new Load(request.get(), columnPlan, layers, posts, leftOut)));
   }
 
   private static Map<String, Piece> pieces(LoadRequest request) {
@@ -36,10 +38,14 @@ final class PlanFormat {
 
   static void write(Load load, FieldWriter fields) {
     Map<String, Piece> pieces = pieces(load.request());
+    KeptMarks marks = KeptMarks.of(load);
     RequestFormat.writeShort(load.request(), fields);
     fields
         .text("columnPlan", load.columnPlanId())
-        .objects("layers", load.layers(), (layer, inner) -> LayerFormat.write(layer, inner, pieces))
+        .objects(
+            "layers",
+            load.layers(),
+            (layer, inner) -> LayerFormat.write(layer, inner, pieces, marks))
         .objects("posts", load.posts(), StandingPostFormat::write)
         .objects("leftOut", load.leftOut(), LeftOutFormat::write);
     RequestFormat.writeLong(load.request(), fields);

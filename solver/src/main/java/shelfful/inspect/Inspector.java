@@ -40,7 +40,8 @@ public final class Inspector {
           new ColumnCheck(),
           new KeptApartCheck(),
           new ZoneCheck(),
-          new TogetherCheck());
+          new TogetherCheck(),
+          new KeptCheck());
 
   /**
    * Judges a load from nothing but itself and what was asked. Whatever is wrong with the load is a

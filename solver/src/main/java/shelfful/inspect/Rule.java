@@ -43,6 +43,8 @@ public enum Rule {
   KEPT_APART_TOO_CLOSE("keptApartTooClose", Severity.BREAKS),
   ZONE_FORBIDDEN("zoneForbidden", Severity.BREAKS),
   SET_SPLIT("setSplit", Severity.BREAKS),
+  PINNED_PIECE_MOVED("pinnedPieceMoved", Severity.BREAKS),
+  LOCKED_LAYER_CHANGED("lockedLayerChanged", Severity.BREAKS),
   LAYER_LOWER_THAN_WISHED("layerLowerThanWished", Severity.WISH),
   ZONE_NOT_LIKED("zoneNotLiked", Severity.WISH),
   ORDER_SPLIT("orderSplit", Severity.WISH);

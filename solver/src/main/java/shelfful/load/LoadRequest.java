@@ -20,6 +20,7 @@ import shelfful.ware.Piece;
  * @param seed of the search: the same seed and steps give the same load
  * @param steps how long to search, in steps of the search; 0 when the search is ended by time or by
  *     hand, and is then not repeatable
+ * @param kept what must stay as it is, or empty to plan everything anew; never present and empty
  */
 public record LoadRequest(
     Studio studio,
@@ -28,10 +29,12 @@ public record LoadRequest(
     Optional<String> columnPlanId,
     Optional<LocalDate> day,
     long seed,
-    long steps) {
+    long steps,
+    Optional<KeptSetting> kept) {
   /** Takes its own copy and refuses batches whose form or glaze the studio does not have. */
   public LoadRequest {
     batches = List.copyOf(batches);
+    kept = kept.filter(setting -> !setting.isEmpty());
     if (steps < 0) {
       throw new IllegalArgumentException("Steps must not be negative: " + steps);
     }
@@ -45,6 +48,24 @@ public record LoadRequest(
     if (studio.kiln(firing.kilnId()).isEmpty()) {
       throw new IllegalArgumentException("The studio has no kiln " + firing.kilnId());
     }
+  }
+
+  /** A request with nothing that must stay. */
+  public LoadRequest(
+      Studio studio,
+      List<Batch> batches,
+      Firing firing,
+      Optional<String> columnPlanId,
+      Optional<LocalDate> day,
+      long seed,
+      long steps) {
+    this(studio, batches, firing, columnPlanId, day, seed, steps, Optional.empty());
+  }
+
+  /** The same with other things that must stay; an empty setting keeps nothing. */
+  public LoadRequest keeping(KeptSetting setting) {
+    return new LoadRequest(
+        studio, batches, firing, columnPlanId, day, seed, steps, Optional.of(setting));
   }
 
   private static void requireGlaze(Studio studio, Batch batch, String glazeId) {

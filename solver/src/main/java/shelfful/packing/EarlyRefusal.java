@@ -22,7 +22,7 @@ final class EarlyRefusal {
     int[] asked =
         IntStream.range(0, question.kinds().size()).filter(k -> question.count(k) > 0).toArray();
     List<BodyKind> kinds = IntStream.of(asked).mapToObj(question.kinds()::get).toList();
-    List<Slice> slices = Slice.all(question.space(), kinds, extents);
+    List<Slice> slices = Slice.all(FixedBodies.asObstacles(question), kinds, extents);
     Question present = new Question(question, asked);
     for (Slice slice : slices) {
       Optional<Cause> cause = single(slice).or(() -> pairwise(slice, present));

@@ -6,12 +6,17 @@ import shelfful.geometry.Contact;
 import shelfful.geometry.Contour;
 import shelfful.geometry.PairGap;
 
-/** The part of the layout energy that keeps bodies clear of obstacles. */
+/**
+ * The part of the layout energy that keeps bodies clear of obstacles, and of the fixed bodies, each
+ * of whose parts is in the way like an obstacle that asks every kind for a clearance of its own.
+ */
 final class ObstacleTerms {
   private final ShelfModel model;
   private final Setting setting;
   private final Contour[] posts;
-  private final double[] clearance;
+
+  /** By obstacle and kind, the gap that is asked for, both tolerances included. */
+  private final double[][] required;
 
   /** By obstacle and kind, the parts that share heights with it. */
   private final int[][][] exposed;
@@ -22,16 +27,45 @@ final class ObstacleTerms {
     this.setting = setting;
     this.model = setting.model;
     List<Obstacle> obstacles = model.question.space().obstacles();
-    this.posts = new Contour[obstacles.size()];
-    this.clearance = new double[posts.length];
+    int fixedParts =
+        model.question.fixed().stream().mapToInt(body -> parts(body.kind()).size()).sum();
+    this.posts = new Contour[obstacles.size() + fixedParts];
+    this.required = new double[posts.length][model.kinds];
     this.exposed = new int[posts.length][model.kinds][];
-    for (int post = 0; post < posts.length; post++) {
-      Obstacle obstacle = obstacles.get(post);
-      posts[post] = Contour.of(obstacle.shape());
-      clearance[post] = obstacle.clearance();
-      for (int kind = 0; kind < model.kinds; kind++) {
-        exposed[post][kind] = exposed(model.question.kinds().get(kind).parts(), obstacle);
+    int next = 0;
+    for (Obstacle obstacle : obstacles) {
+      add(next++, obstacle);
+    }
+    for (Placed body : model.question.fixed()) {
+      for (int part = 0; part < parts(body.kind()).size(); part++) {
+        add(next++, body, part);
       }
+    }
+  }
+
+  private List<Part> parts(int kind) {
+    return model.question.kinds().get(kind).parts();
+  }
+
+  private void add(int post, Obstacle obstacle) {
+    posts[post] = Contour.of(obstacle.shape());
+    for (int kind = 0; kind < model.kinds; kind++) {
+      required[post][kind] = obstacle.clearance() + model.tolerance[kind];
+      exposed[post][kind] = exposed(parts(kind), obstacle);
+    }
+  }
+
+  private void add(int post, Placed body, int part) {
+    posts[post] = Contour.of(parts(body.kind()).get(part).shape(), body.pose());
+    for (int kind = 0; kind < model.kinds; kind++) {
+      int pair = kind * model.kinds + body.kind();
+      int[] pairs = model.partPairs[pair];
+      required[post][kind] = model.required[pair];
+      exposed[post][kind] =
+          IntStream.range(0, pairs.length / 2)
+              .filter(i -> pairs[2 * i + 1] == part)
+              .map(i -> pairs[2 * i])
+              .toArray();
     }
   }
 
@@ -46,7 +80,7 @@ final class ObstacleTerms {
     for (int post = 0; post < posts.length; post++) {
       for (int body = 0; body < model.bodies; body++) {
         int kind = model.kindOf[body];
-        double needed = clearance[post] + model.tolerance[kind] + extra;
+        double needed = required[post][kind] + extra;
         if (far(post, kind, needed, setting.at[2 * body], setting.at[2 * body + 1])) {
           continue;
         }
@@ -77,7 +111,7 @@ final class ObstacleTerms {
   double of(Ghost ghost, double extra) {
     double sum = 0;
     for (int post = 0; post < posts.length; post++) {
-      double needed = clearance[post] + model.tolerance[ghost.kind] + extra;
+      double needed = required[post][ghost.kind] + extra;
       if (far(post, ghost.kind, needed, ghost.x, ghost.y)) {
         continue;
       }

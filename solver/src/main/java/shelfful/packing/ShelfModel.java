@@ -132,7 +132,8 @@ final class ShelfModel {
 
   /** The first body whose contours are looked at: among round bodies alone, axes say it all. */
   int contoursFrom() {
-    boolean axesOnly = roundBodies == bodies && question.space().obstacles().isEmpty();
+    boolean nothingInTheWay = question.space().obstacles().isEmpty() && question.fixed().isEmpty();
+    boolean axesOnly = roundBodies == bodies && nothingInTheWay;
     return axesOnly ? bodies : 0;
   }
 

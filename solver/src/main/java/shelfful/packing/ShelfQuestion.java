@@ -12,16 +12,34 @@ import java.util.Objects;
  * @param counts how many of each kind, at least 0
  * @param clearance least gap between a body of kind i and one of kind j, symmetric, at least 0, mm;
  *     both bodies' tolerances are added
+ * @param fixed bodies that already stand and stay where they are; those asked about keep clear of
+ *     them, they are in no count and in no answer, and how they stand among themselves is not
+ *     judged
  */
 public record ShelfQuestion(
-    ShelfSpace space, List<BodyKind> kinds, int[] counts, double[][] clearance) {
-  /** Copies everything; refuses tables that do not match the kinds. */
+    ShelfSpace space,
+    List<BodyKind> kinds,
+    int[] counts,
+    double[][] clearance,
+    List<Placed> fixed) {
+  /** Copies everything; refuses tables and fixed bodies that do not match the kinds. */
   public ShelfQuestion {
     Objects.requireNonNull(space, "space");
     kinds = List.copyOf(kinds);
     counts = counts.clone();
     clearance = copy(clearance);
+    fixed = List.copyOf(fixed);
     check(kinds.size(), counts, clearance);
+    for (Placed body : fixed) {
+      if (body.kind() >= kinds.size()) {
+        throw new IllegalArgumentException("no kind " + body.kind() + " for a fixed body");
+      }
+    }
+  }
+
+  /** A question about an empty shelf. */
+  public ShelfQuestion(ShelfSpace space, List<BodyKind> kinds, int[] counts, double[][] clearance) {
+    this(space, kinds, counts, clearance, List.of());
   }
 
   /** A question with one clearance between all kinds. */
@@ -44,7 +62,7 @@ public record ShelfQuestion(
     return copy(clearance);
   }
 
-  /** How many bodies in all. */
+  /** How many bodies are asked about, in all. */
   public int bodies() {
     return Arrays.stream(counts).sum();
   }

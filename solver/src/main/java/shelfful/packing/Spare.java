@@ -6,48 +6,55 @@ import shelfful.geometry.Pose;
 
 /**
  * The exact check of a setting, straight from the question: the least of gap minus required
- * clearance. Shares no arithmetic with the search beyond {@link Gap}.
+ * clearance, in millimetres. Shares no arithmetic with the search beyond {@link Gap}.
  */
-final class Spare {
+public final class Spare {
   private Spare() {}
 
-  /** The least spare over every pair, obstacle and room; negative when the setting is not valid. */
-  static double of(ShelfQuestion question, List<Placed> bodies) {
+  /**
+   * The least spare over every pair, fixed body, room and obstacle; negative when the setting is
+   * not valid.
+   */
+  public static double of(ShelfQuestion question, List<Placed> bodies) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < bodies.size(); i++) {
       Placed body = bodies.get(i);
-      least = Math.min(least, inRooms(question, body));
-      least = Math.min(least, fromObstacles(question, body));
+      BodyKind kind = question.kinds().get(body.kind());
+      least = Math.min(least, inRooms(question.space(), kind, body.pose()));
+      least = Math.min(least, fromObstacles(question.space(), kind, body.pose()));
       for (int j = 0; j < i; j++) {
         least = Math.min(least, between(question, body, bodies.get(j)));
+      }
+      for (Placed fixed : question.fixed()) {
+        least = Math.min(least, between(question, body, fixed));
       }
     }
     return least;
   }
 
-  static double inRooms(ShelfQuestion question, Placed body) {
-    BodyKind kind = question.kinds().get(body.kind());
+  /** How much further inside every room a body stands than it must; negative when outside. */
+  public static double inRooms(ShelfSpace space, BodyKind kind, Pose pose) {
     double least = Double.POSITIVE_INFINITY;
-    for (Room room : question.space().rooms()) {
+    for (Room room : space.rooms()) {
       double needed = room.clearance() + kind.tolerance();
       if (room.applies() == Applies.FOOT) {
-        least = Math.min(least, Gap.inside(kind.foot(), body.pose(), room.region()) - needed);
+        least = Math.min(least, Gap.inside(kind.foot(), pose, room.region()) - needed);
       } else {
         for (Part part : kind.parts()) {
-          least = Math.min(least, Gap.inside(part.shape(), body.pose(), room.region()) - needed);
+          least = Math.min(least, Gap.inside(part.shape(), pose, room.region()) - needed);
         }
       }
     }
     return least;
   }
 
-  static double fromObstacles(ShelfQuestion question, Placed body) {
-    BodyKind kind = question.kinds().get(body.kind());
+  /** How much further from every obstacle a body stands than it must; negative when too near. */
+  public static double fromObstacles(ShelfSpace space, BodyKind kind, Pose pose) {
     double least = Double.POSITIVE_INFINITY;
-    for (Obstacle obstacle : question.space().obstacles()) {
+    for (Obstacle obstacle : space.obstacles()) {
       for (Part part : kind.parts()) {
         if (part.sharesHeightWith(obstacle.from(), obstacle.to())) {
-          double gap = Gap.between(part.shape(), body.pose(), obstacle.shape(), Pose.HERE);
+          double gap = Gap.between(part.shape(), pose, obstacle.shape(), Pose.HERE);
           least = Math.min(least, gap - obstacle.clearance() - kind.tolerance());
         }
       }
@@ -55,17 +62,24 @@ final class Spare {
     return least;
   }
 
-  static double between(ShelfQuestion question, Placed a, Placed b) {
-    double needed = question.required(a.kind(), b.kind());
+  /**
+   * The least gap of two bodies over the heights where both exist; infinite when there are none.
+   */
+  public static double gap(BodyKind a, Pose atA, BodyKind b, Pose atB) {
     double least = Double.POSITIVE_INFINITY;
-    for (Part first : question.kinds().get(a.kind()).parts()) {
-      for (Part second : question.kinds().get(b.kind()).parts()) {
+    for (Part first : a.parts()) {
+      for (Part second : b.parts()) {
         if (first.sharesHeightWith(second.from(), second.to())) {
-          double gap = Gap.between(first.shape(), a.pose(), second.shape(), b.pose());
-          least = Math.min(least, gap - needed);
+          least = Math.min(least, Gap.between(first.shape(), atA, second.shape(), atB));
         }
       }
     }
     return least;
+  }
+
+  private static double between(ShelfQuestion question, Placed a, Placed b) {
+    BodyKind one = question.kinds().get(a.kind());
+    BodyKind other = question.kinds().get(b.kind());
+    return gap(one, a.pose(), other, b.pose()) - question.required(a.kind(), b.kind());
   }
 }

@@ -58,12 +58,12 @@ final class Appeal {
     return taken;
   }
 
-  /** The lot on a shelf that is worth least for its room, or −1 on an empty one. */
+  /** The lot on a shelf that is worth least for its room, or −1 where nothing may leave it. */
   int leastAppealing(int[] lotCounts) {
     int least = -1;
     double lowest = Double.POSITIVE_INFINITY;
     for (Lot lot : ware.lots()) {
-      if (lotCounts[lot.index()] > 0 && perRoom(lot) < lowest) {
+      if (lotCounts[lot.index()] > 0 && !lot.isKept() && perRoom(lot) < lowest) {
         least = lot.index();
         lowest = perRoom(lot);
       }

@@ -48,6 +48,10 @@ final class KeptApartPairs {
     return clashes(layer[lot], on);
   }
 
+  boolean onLayer(int lot, int other) {
+    return layer[lot][other];
+  }
+
   boolean inFiring(int lot, int other) {
     return firing[lot][other];
   }

@@ -63,6 +63,9 @@ final class LayerFiller {
 
   /** Adds to a shelf what may stand in any of the zones it may come to lie in. */
   int fill(Shelving shelving, int[] counts, Pool pool, int[] order) {
+    if (judge.staying().locked().isLocked(shelving.spot(), shelving.level().z())) {
+      return 0;
+    }
     Filling filling = new Filling(shelving, counts, pool);
     int added = 0;
     double tooLarge = Double.POSITIVE_INFINITY;

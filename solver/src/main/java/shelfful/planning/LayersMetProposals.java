@@ -33,8 +33,9 @@ final class LayersMetProposals {
     this.judge = judge;
     this.filler = new PricedFiller(judge, appeal);
     ChoiceTask task = new ChoiceTask(judge.stand(), judge.ware(), judge.classes());
-    this.chooser = task.isSimple() ? new LayerChooser(judge, task) : null;
-    this.rechooser = task.isSimple() ? new Rechooser(judge, chooser.problem()) : null;
+    boolean free = task.isSimple() && judge.staying().isNothing();
+    this.chooser = free ? new LayerChooser(judge, task) : null;
+    this.rechooser = free ? new Rechooser(judge, chooser.problem()) : null;
   }
 
   /** A changed copy, or null when it is another's turn. */

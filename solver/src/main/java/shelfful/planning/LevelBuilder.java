@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import shelfful.measure.Point;
 import shelfful.planning.LayerFiller.Pool;
 import shelfful.planning.LayerFiller.Shelving;
+import shelfful.planning.StackNeeds.Level;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.ware.Zone;
 
@@ -39,6 +40,12 @@ final class LevelBuilder {
    * @param rate worth it may hold for the height it takes
    */
   private record Offer(int column, int position, long height, LevelStand level, double rate) {}
+
+  /** The stack when one of its levels carries something. */
+  @FunctionalInterface
+  private interface StackWith {
+    Optional<Stacking> with(Level level);
+  }
 
   /** Whether shelves are filled only as far as goes without asking. */
   void coarsely(boolean only) {
@@ -70,11 +77,16 @@ final class LevelBuilder {
   }
 
   private List<Offer> offers(Sketch sketch, int column, int position, DoubleSupplier noise) {
+    List<Offer> offers = new ArrayList<>();
+    if (judge.staying().locked().isSealed(column)) {
+      return offers;
+    }
     Pool pool = Pool.of(sketch, judge.ware());
     StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
-    List<Offer> offers = new ArrayList<>();
+    long[] nothing = new long[judge.stand().spotsOf(column).size()];
+    StackWith stack = level -> judge.stack(needs.with(column, position, level));
     for (long height : classes(pool)) {
-      for (LevelStand level : stands(needs, column, position, height)) {
+      for (LevelStand level : stands(stack, column, position, new Level(height, nothing))) {
         double rate = rate(column, level, height, pool) * noise.getAsDouble();
         offers.add(new Offer(column, position, height, level, rate));
       }
@@ -83,29 +95,23 @@ final class LevelBuilder {
   }
 
   /** A level on the preferred shelves, and where those carry little also on the strongest. */
-  private List<LevelStand> stands(StackNeeds needs, int column, int position, long height) {
-    long[] nothing = new long[judge.stand().spotsOf(column).size()];
+  private static List<LevelStand> stands(StackWith stack, int column, int position, Level least) {
     List<LevelStand> stands = new ArrayList<>();
-    stand(needs, column, position, new StackNeeds.Level(height, nothing)).ifPresent(stands::add);
+    stack.with(least).map(found -> found.level(column, position)).ifPresent(stands::add);
     boolean limited =
         stands.stream()
             .flatMap(level -> level.shelves().stream())
             .anyMatch(shelf -> shelf.massLimit().isPresent());
     if (limited) {
-      long[] much = nothing.clone();
+      long[] much = new long[least.grams().length];
       Arrays.fill(much, Long.MAX_VALUE);
-      stand(needs, column, position, new StackNeeds.Level(height, much))
+      stack
+          .with(new Level(least.tallest(), much))
+          .map(found -> found.level(column, position))
           .filter(level -> !level.shelves().equals(stands.get(0).shelves()))
           .ifPresent(stands::add);
     }
     return stands;
-  }
-
-  private Optional<LevelStand> stand(
-      StackNeeds needs, int column, int position, StackNeeds.Level more) {
-    return judge
-        .stack(needs.with(column, position, more))
-        .map(stacking -> stacking.level(column, position));
   }
 
   private long[] classes(Pool pool) {
@@ -129,9 +135,17 @@ final class LevelBuilder {
   }
 
   private boolean fill(Sketch sketch, Offer offer, DoubleSupplier noise) {
-    Pool pool = Pool.of(sketch, judge.ware());
     int places = judge.stand().spotsOf(offer.column()).size();
     sketch.insertLevel(offer.column(), offer.position(), places);
+    int added = fillShelves(sketch, offer, noise);
+    if (added == 0) {
+      sketch.removeLevel(offer.column(), offer.position());
+    }
+    return added > 0;
+  }
+
+  private int fillShelves(Sketch sketch, Offer offer, DoubleSupplier noise) {
+    Pool pool = Pool.of(sketch, judge.ware());
     int[] order = order(offer.height(), offer.level().room(), noise);
     Set<Zone> zones = zones(offer);
     int added = 0;
@@ -139,10 +153,29 @@ final class LevelBuilder {
       int[] counts = sketch.counts(offer.column(), offer.position(), spot.place());
       added += filler.fill(new Shelving(spot, offer.level(), zones), counts, pool, order);
     }
-    if (added == 0) {
-      sketch.removeLevel(offer.column(), offer.position());
+    return added;
+  }
+
+  /** Fills a level where it is: for the best-looking height class that it can be raised to. */
+  void refill(Sketch sketch, int column, int position, DoubleSupplier noise) {
+    Pool pool = Pool.of(sketch, judge.ware());
+    StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
+    Level now = needs.level(column, position);
+    StackWith stack = level -> judge.stack(needs.instead(column, position, level));
+    List<Offer> offers = new ArrayList<>();
+    for (long height : classes(pool)) {
+      Level raised = new Level(Math.max(height, now.tallest()), now.grams());
+      for (LevelStand level : stands(stack, column, position, raised)) {
+        double rate = rate(column, level, raised.tallest(), pool) * noise.getAsDouble();
+        offers.add(new Offer(column, position, raised.tallest(), level, rate));
+      }
     }
-    return added > 0;
+    offers.sort(Comparator.comparingDouble(Offer::rate).reversed());
+    for (Offer offer : offers) {
+      if (fillShelves(sketch, offer, noise) > 0) {
+        return;
+      }
+    }
   }
 
   /** Where the level lies now, and on top also where it will lie when another is built over it. */

@@ -1,16 +1,18 @@
 package shelfful.planning;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shelfful.geometry.Pose;
 import shelfful.kiln.Shelf;
 import shelfful.load.Layer;
+import shelfful.load.LayerPlace;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
+import shelfful.load.PinnedPiece;
 import shelfful.load.Placement;
 import shelfful.load.StandingPost;
 import shelfful.measure.Angle;
@@ -30,6 +32,7 @@ import shelfful.ware.Piece;
 final class LoadComposer {
   private final SketchJudge judge;
   private final Settler settler;
+  private final Optional<Load> earlier;
   private final FiringDoor door;
   private final WaitingReasons reasons;
 
@@ -39,9 +42,15 @@ final class LoadComposer {
     Packed settle(NumberedSpace space, int[] kinds, Packed found);
   }
 
-  LoadComposer(SketchJudge judge, Settler settler) {
+  /**
+   * A composer for sketches of one judge.
+   *
+   * @param earlier a load whose pieces stay where they stood as far as the sketch has it so
+   */
+  LoadComposer(SketchJudge judge, Settler settler, Optional<Load> earlier) {
     this.judge = judge;
     this.settler = settler;
+    this.earlier = earlier;
     this.door = new FiringDoor(judge.stand().request());
     this.reasons = new WaitingReasons(judge);
   }
@@ -78,74 +87,105 @@ final class LoadComposer {
   private final class Writing {
     private final Sketch sketch;
     private final Stacking stacking;
-    private final List<Deque<Piece>> pieces = new ArrayList<>();
+    private final PieceDeal deal = new PieceDeal(judge.ware(), earlier);
 
-    /** The spot of each layer, in the layers' order. */
+    /** The spot and the level of each layer, in the layers' order. */
     private final List<Spot> spots = new ArrayList<>();
+
+    private final List<Integer> levels = new ArrayList<>();
 
     Writing(Sketch sketch, Stacking stacking) {
       this.sketch = sketch;
       this.stacking = stacking;
-      judge.ware().lots().forEach(lot -> pieces.add(new ArrayDeque<>(lot.pieces())));
     }
 
     List<Deque<Piece>> remaining() {
-      return pieces;
+      return deal.remaining();
     }
 
     List<Layer> layers() {
-      List<Layer> layers = new ArrayList<>();
+      List<Packed> settled = new ArrayList<>();
+      List<PieceDeal.Shelf> shelves = new ArrayList<>();
       for (int c = 0; c < sketch.columns(); c++) {
         for (int l = 0; l < sketch.levels(c); l++) {
           for (Spot spot : judge.stand().spotsOf(c)) {
-            layers.add(layer("L" + (layers.size() + 1), spot, l));
+            settled.add(settle(spot, l));
+            shelves.add(shelf(spot, l, settled.get(settled.size() - 1)));
             spots.add(spot);
+            levels.add(l);
           }
         }
+      }
+      deal.deal(shelves);
+      List<Layer> layers = new ArrayList<>();
+      for (int i = 0; i < shelves.size(); i++) {
+        layers.add(layer(i, placements(i, settled.get(i), shelves.get(i))));
       }
       return layers;
     }
 
-    private Layer layer(String id, Spot spot, int l) {
+    private Packed settle(Spot spot, int l) {
       LevelStand level = stacking.level(spot.column(), l);
       int[] counts = sketch.counts(spot.column(), l, spot.place());
       Packed found = judge.packed(spot, level, counts, null);
       if (found == null) {
         throw new IllegalStateException("a layer that holds too much was kept");
       }
-      NumberedSpace space = judge.space(spot, level, judge.tallest(counts));
-      Packed settled = settler.settle(space, judge.byKind(counts), found);
+      return settler.settle(judge.asked(spot, level, counts), judge.movable(counts), found);
+    }
+
+    private PieceDeal.Shelf shelf(Spot spot, int l, Packed setting) {
+      int[] counts = sketch.counts(spot.column(), l, spot.place()).clone();
+      judge.staying().keptOf(counts).forEach(lot -> counts[lot] = 0);
+      return new PieceDeal.Shelf(
+          new LayerPlace(spot.owner().id(), l + 1, spot.place()),
+          counts,
+          setting.bodies().stream().map(Placed::kind).toList(),
+          setting.bodies().stream().map(body -> at(spot, body)).toList());
+    }
+
+    private static Point at(Spot spot, Placed body) {
+      Pose pose = spot.frame().toChamber(body.pose());
+      return Point.ofMillimetres(pose.x(), pose.y());
+    }
+
+    private Layer layer(int index, List<Placement> placements) {
+      Spot spot = spots.get(index);
+      LevelStand level = stacking.level(spot.column(), levels.get(index));
       return new Layer(
-          id,
+          "L" + (index + 1),
           spot.owner().id(),
-          l + 1,
+          levels.get(index) + 1,
           spot.place(),
           level.shelves().get(spot.place()).id(),
           new Length(level.z()),
-          placements(spot, counts, settled));
+          placements);
     }
 
-    private List<Placement> placements(Spot spot, int[] counts, Packed setting) {
-      List<Deque<Piece>> byKind = new ArrayList<>();
-      judge.ware().kinds().forEach(kind -> byKind.add(new ArrayDeque<>()));
-      for (Lot lot : judge.ware().lots()) {
-        for (int i = 0; i < counts[lot.index()]; i++) {
-          byKind.get(lot.kind().index()).add(pieces.get(lot.index()).remove());
-        }
-      }
+    private List<Placement> placements(int index, Packed setting, PieceDeal.Shelf shelf) {
+      Spot spot = spots.get(index);
       List<Placement> placements = new ArrayList<>();
-      for (Placed body : setting.bodies()) {
+      for (int lot : judge.staying().lotsOn(spot.column(), levels.get(index), spot.place())) {
+        judge.ware().lots().get(lot).pieces().forEach(piece -> placements.add(kept(piece)));
+      }
+      for (int i = 0; i < setting.bodies().size(); i++) {
+        Placed body = setting.bodies().get(i);
         Pose pose = spot.frame().toChamber(body.pose());
         boolean turns = judge.ware().kinds().get(body.kind()).body().mayTurn();
-        Piece piece = byKind.get(body.kind()).remove();
+        Piece piece = shelf.piece(i);
         placements.add(
             new Placement(
                 piece.id(),
-                Point.ofMillimetres(pose.x(), pose.y()),
+                at(spot, body),
                 turns ? Angle.ofRadians(pose.angle()) : Angle.ZERO,
                 door.catcher(piece).isPresent()));
       }
       return placements;
+    }
+
+    private Placement kept(Piece piece) {
+      PinnedPiece pin = judge.staying().pin(piece.id());
+      return new Placement(piece.id(), pin.at(), pin.turn(), door.catcher(piece).isPresent());
     }
 
     List<StandingPost> posts(List<Layer> layers) {

@@ -2,13 +2,19 @@ package shelfful.planning;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Kiln;
+import shelfful.load.KeptProblem;
+import shelfful.load.KeptSetting;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
+import shelfful.load.PinnedPiece;
 
 /**
  * The door to planning: one request, one run. A first load comes at once; better ones follow until
@@ -25,6 +31,10 @@ public final class LoadPlanner {
   private final EnvironmentMode mode;
   private final AtomicBoolean stopped = new AtomicBoolean();
   private final List<PlanDesk> desks = new CopyOnWriteArrayList<>();
+  private final List<LoadPlanner> steps = new CopyOnWriteArrayList<>();
+  private Optional<Load> earlier = Optional.empty();
+  private boolean steady;
+  private Merit merit;
   private ReadyWare ready;
   private volatile boolean mayStop;
 
@@ -37,9 +47,37 @@ public final class LoadPlanner {
     this.mode = mode;
   }
 
+  /**
+   * Lets the search begin from an earlier load, with what of it is still on the list where it
+   * stood. A load of a column plan that is not asked for is left aside.
+   *
+   * @param holdStill whether pieces that stood in it are left where they are unless moving them is
+   *     worth it: a must-go piece more, or an ordinary piece more for every four that are moved
+   */
+  public LoadPlanner startFrom(Load load, boolean holdStill) {
+    earlier = Optional.of(load).filter(this::isOfOneOfItsPlans);
+    steady = holdStill;
+    return this;
+  }
+
+  private boolean isOfOneOfItsPlans(Load load) {
+    List<ColumnPlan> plans =
+        request.studio().kiln(request.firing().kilnId()).orElseThrow().columnPlans();
+    return plans.stream()
+        .filter(plan -> plan.id().equals(load.columnPlanId()))
+        .anyMatch(
+            plan ->
+                load.layers().stream()
+                    .allMatch(
+                        layer ->
+                            KeptNames.column(plan, layer.columnId()).stream()
+                                .anyMatch(column -> layer.place() < column.places().size())));
+  }
+
   /** Ends planning soon; the best load so far is kept. */
   public void stop() {
     stopped.set(true);
+    steps.forEach(LoadPlanner::stop);
     for (PlanDesk desk : desks) {
       desk.search().end();
     }
@@ -49,12 +87,53 @@ public final class LoadPlanner {
    * Plans, telling of every better load on the way.
    *
    * @return the best load, evenly spaced
+   * @throws IllegalArgumentException when there are {@link #keptProblems()}
    */
   public Load plan(SearchBudget budget, PlanWatch watch) {
+    List<KeptProblem> problems = keptProblems();
+    if (!problems.isEmpty()) {
+      throw new IllegalArgumentException(
+          "The setting cannot be kept: "
+              + problems.stream().map(KeptProblem::sentence).collect(Collectors.joining(" ")));
+    }
+    Optional<Load> still = steady && earlier.isPresent() ? still(budget, watch) : Optional.empty();
+    return still.orElseGet(() -> search(budget, watch));
+  }
+
+  /** First with all pinned that stood, then freely; empty when nothing can be held still. */
+  private Optional<Load> still(SearchBudget budget, PlanWatch watch) {
+    SmallChange change = new SmallChange(request, earlier.orElseThrow());
+    Optional<LoadRequest> pinned = change.pinned();
+    if (pinned.isEmpty()) {
+      return Optional.empty();
+    }
+    LoadPlanner around = step(pinned.get());
+    SearchBudget half = budget.share(0.5);
+    Load load = change.asAsked(around.plan(half, found -> watch.better(change.asAsked(found))));
+    merit = around.merit;
+    LoadPlanner freely = step(request).startFrom(load, false);
+    Load other = freely.plan(budget.without(half), found -> {});
+    int moreMoved = change.moved(other) - change.moved(load);
+    if (!SmallChange.isWorth(merit, freely.merit, moreMoved)) {
+      return Optional.of(load);
+    }
+    merit = freely.merit;
+    return Optional.of(other);
+  }
+
+  private LoadPlanner step(LoadRequest asked) {
+    LoadPlanner planner = new LoadPlanner(asked, mode);
+    steps.add(planner);
+    if (stopped.get()) {
+      planner.stop();
+    }
+    return planner;
+  }
+
+  private Load search(SearchBudget budget, PlanWatch watch) {
     List<Stand> stands = lay();
     Lead lead = new Lead(watch);
-    PlanDesk first = desk(stands.get(0));
-    first.coarse();
+    PlanDesk first = begin(stands);
     lead.offer(first);
     mayStop = true;
     for (Stand stand : stands) {
@@ -72,7 +151,25 @@ public final class LoadPlanner {
         course.inTime(desks, this::another, budget);
       }
     }
+    merit = lead.desk().merit();
     return lead.desk().evenlySpaced();
+  }
+
+  /** The desk that has a load first: the earlier one's where there is one. */
+  private PlanDesk begin(List<Stand> stands) {
+    for (Stand stand : stands) {
+      if (earlier.filter(load -> load.columnPlanId().equals(stand.plan().id())).isPresent()) {
+        PlanDesk desk = desk(stand);
+        desk.begin(earlier.get());
+        if (!desk.hasBegun()) {
+          desk.coarse();
+        }
+        return desk;
+      }
+    }
+    PlanDesk first = desk(stands.get(0));
+    first.coarse();
+    return first;
   }
 
   /**
@@ -83,17 +180,36 @@ public final class LoadPlanner {
     return mayStop && stopped.get();
   }
 
+  /** Why what must stay cannot stay; empty when it can, or when nothing must. */
+  public List<KeptProblem> keptProblems() {
+    List<KeptProblem> unknown = KeptNames.problems(request);
+    if (request.kept().isEmpty() || !unknown.isEmpty()) {
+      return unknown;
+    }
+    Stand stand = lay().get(0);
+    return new PlanDesk(stand, ready, mode, request.seed(), () -> false).keptProblems();
+  }
+
   /** The column plans to choose from; sorts the ware on the way. */
   private List<Stand> lay() {
     Kiln kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
+    Optional<String> wanted =
+        request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId);
     List<Stand> stands =
         kiln.columnPlans().stream()
-            .filter(plan -> request.columnPlanId().map(plan.id()::equals).orElse(true))
+            .filter(plan -> wanted.map(plan.id()::equals).orElse(true))
             .sorted(Comparator.comparing(ColumnPlan::id))
             .map(plan -> new Stand(request, plan))
             .toList();
     Impossible impossible = new Impossible(request, stands);
-    ready = new LotSorter(request).sort(impossible::refuses);
+    Set<String> kept =
+        request.kept().map(KeptSetting::standing).orElse(List.of()).stream()
+            .map(PinnedPiece::pieceId)
+            .collect(Collectors.toSet());
+    ready =
+        new LotSorter(request)
+            .sort(
+                piece -> kept.contains(piece.id()) ? Optional.empty() : impossible.refuses(piece));
     return stands;
   }
 
@@ -112,6 +228,8 @@ public final class LoadPlanner {
 
   /** How much was asked of the packer; to be looked at when planning is over. */
   public PlanningWork work() {
-    return desks.stream().map(PlanDesk::work).reduce(PlanningWork.NONE, PlanningWork::plus);
+    PlanningWork here =
+        desks.stream().map(PlanDesk::work).reduce(PlanningWork.NONE, PlanningWork::plus);
+    return steps.stream().map(LoadPlanner::work).reduce(here, PlanningWork::plus);
   }
 }

@@ -86,7 +86,7 @@ final class LoadSearch {
   }
 
   private Sketch sketch(KilnLoad load) {
-    return SlotCounts.of(load.pieces()).sketch(judge.stand(), judge.ware().lots().size());
+    return SlotCounts.of(load.pieces()).sketch(judge.stand(), judge.staying().levels());
   }
 
   private SolverConfig config(SearchBudget budget, long seed) {

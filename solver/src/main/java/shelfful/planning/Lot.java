@@ -20,6 +20,7 @@ import shelfful.ware.Zone;
  * @param liked zones it likes; empty when any will do
  * @param bundle lots with the same number go in together in equal numbers
  * @param order whose order it belongs to, or −1
+ * @param hold whether its pieces may be moved
  */
 record Lot(
     int index,
@@ -32,7 +33,8 @@ record Lot(
     Set<Zone> forbidden,
     Set<Zone> liked,
     int bundle,
-    int order) {
+    int order,
+    Hold hold) {
 
   Lot {
     pieces = List.copyOf(pieces);
@@ -42,7 +44,11 @@ record Lot(
     return pieces.size();
   }
 
+  boolean isKept() {
+    return hold == Hold.KEPT;
+  }
+
   boolean mustGo() {
-    return pieces.get(0).batch().mustGo();
+    return hold == Hold.MATE || pieces.get(0).batch().mustGo();
   }
 }

@@ -2,6 +2,7 @@ package shelfful.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import shelfful.load.KeptSetting;
+import shelfful.load.LayerPlace;
 import shelfful.load.LeftOut;
 import shelfful.load.LoadRequest;
 import shelfful.measure.Length;
@@ -28,17 +32,43 @@ final class LotSorter {
   private final FiringDoor door;
   private final Map<KindKey, WareKind> kinds = new LinkedHashMap<>();
   private final Map<String, Integer> orders = new LinkedHashMap<>();
+  private final Map<String, LayerPlace> kept = new HashMap<>();
 
   LotSorter(LoadRequest request) {
     this.request = request;
     this.door = new FiringDoor(request);
+    request
+        .kept()
+        .map(KeptSetting::standing)
+        .orElse(List.of())
+        .forEach(pin -> kept.put(pin.pieceId(), pin.layer()));
   }
 
   /** What makes a kind; two pieces with equal keys are the same to the shelf. */
   private record KindKey(StandingWare ware, Length tolerance, Optional<String> gapGlaze) {}
 
-  /** What makes a lot: batch, part, and the make-up of the set its pieces belong to. */
-  private record LotKey(String batchId, Enum<?> part, Set<String> setMakeUp) {}
+  /**
+   * What makes a lot: batch, part, and the make-up of the set its pieces belong to; for what stays
+   * also its layer, and for a set of which something stays that very set.
+   */
+  private record LotKey(
+      String batchId,
+      Enum<?> part,
+      Set<String> setMakeUp,
+      Optional<LayerPlace> keptOn,
+      Optional<String> keptSet) {
+    /** Lots with the same answer make up sets of one kind. */
+    List<Object> bundle() {
+      return keptSet.isPresent() ? List.of(keptSet) : List.of(setMakeUp, keptOn);
+    }
+
+    Hold hold() {
+      if (keptOn.isPresent()) {
+        return Hold.KEPT;
+      }
+      return keptSet.isPresent() ? Hold.MATE : Hold.FREE;
+    }
+  }
 
   ReadyWare sort(Function<Piece, Optional<LeftOut>> alsoRefuses) {
     List<LeftOut> waiting = new ArrayList<>();
@@ -74,21 +104,37 @@ final class LotSorter {
           .computeIfAbsent(piece.setKey(), key -> new TreeSet<>())
           .add(piece.batch().id() + "/" + piece.part());
     }
+    Set<String> keptSets = keptSets(ready, makeUps);
     Map<LotKey, List<Piece>> sorted = new LinkedHashMap<>();
     for (Piece piece : ready) {
-      LotKey key = new LotKey(piece.batch().id(), piece.part(), makeUps.get(piece.setKey()));
+      LotKey key =
+          new LotKey(
+              piece.batch().id(),
+              piece.part(),
+              makeUps.get(piece.setKey()),
+              Optional.ofNullable(kept.get(piece.id())),
+              Optional.of(piece.setKey()).filter(keptSets::contains));
       sorted.computeIfAbsent(key, k -> new ArrayList<>()).add(piece);
     }
-    Map<Set<String>, Integer> bundles = new LinkedHashMap<>();
+    Map<List<Object>, Integer> bundles = new LinkedHashMap<>();
     List<Lot> lots = new ArrayList<>();
     for (Map.Entry<LotKey, List<Piece>> entry : sorted.entrySet()) {
-      int bundle = bundles.computeIfAbsent(entry.getKey().setMakeUp(), key -> bundles.size());
-      lots.add(lot(lots.size(), entry.getValue(), bundle));
+      int bundle = bundles.computeIfAbsent(entry.getKey().bundle(), key -> bundles.size());
+      lots.add(lot(lots.size(), entry.getValue(), bundle, entry.getKey().hold()));
     }
     return new ReadyWare(List.copyOf(kinds.values()), lots, bundles.size(), waiting);
   }
 
-  private Lot lot(int index, List<Piece> pieces, int bundle) {
+  /** Sets of several pieces of which at least one stays. */
+  private Set<String> keptSets(List<Piece> ready, Map<String, Set<String>> makeUps) {
+    return ready.stream()
+        .filter(piece -> kept.containsKey(piece.id()))
+        .map(Piece::setKey)
+        .filter(set -> makeUps.get(set).size() > 1)
+        .collect(Collectors.toSet());
+  }
+
+  private Lot lot(int index, List<Piece> pieces, int bundle, Hold hold) {
     Piece first = pieces.get(0);
     Form form = door.form(first);
     Optional<Glaze> glaze = door.glaze(first);
@@ -111,7 +157,8 @@ final class LotSorter {
         glaze.map(Glaze::forbidden).orElse(Set.of()),
         glaze.map(Glaze::likes).orElse(Set.of()),
         bundle,
-        order);
+        order,
+        hold);
   }
 
   private WareKind kind(Piece piece) {

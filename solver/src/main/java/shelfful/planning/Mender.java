@@ -47,7 +47,7 @@ final class Mender {
     boolean changed = false;
     var zone = judge.zone(level);
     for (Lot lot : judge.ware().lots()) {
-      if (counts[lot.index()] > 0 && lot.forbidden().contains(zone)) {
+      if (counts[lot.index()] > 0 && !lot.isKept() && lot.forbidden().contains(zone)) {
         counts[lot.index()] = 0;
         changed = true;
       }

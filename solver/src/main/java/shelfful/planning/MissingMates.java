@@ -65,20 +65,20 @@ final class MissingMates {
       int target = (most[lot.bundle()] + whole[lot.bundle()]) / 2;
       int tooMany = placed[lot.index()] - target;
       if (tooMany > 0) {
-        takeOut(sketch, lot.index(), tooMany);
-        changed = true;
+        changed |= takeOut(sketch, lot.index(), tooMany);
       }
     }
     return changed;
   }
 
-  /** From wherever it stands last. */
-  private void takeOut(Sketch sketch, int lot, int wanted) {
+  /** From wherever it stands last; false when none of it may leave. */
+  private boolean takeOut(Sketch sketch, int lot, int wanted) {
     int left = wanted;
     List<Spot> spots = judge.stand().spots();
     for (int s = spots.size() - 1; s >= 0; s--) {
       left -= sketch.takeOff(spots.get(s), lot, left);
     }
+    return left < wanted;
   }
 
   /** For each bundle how many of its scarcest lot would make every set whole. */

@@ -1,10 +1,17 @@
 package shelfful.planning;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.optaplanner.core.config.solver.EnvironmentMode;
+import shelfful.load.KeptProblem;
+import shelfful.load.KeptProblem.Code;
 import shelfful.load.Load;
 import shelfful.packing.Effort;
 import shelfful.packing.EvenSpacer;
+import shelfful.packing.Packed;
+import shelfful.ware.Piece;
 
 /** Everything needed to plan with one column plan, and the best sketch found so far. */
 final class PlanDesk {
@@ -13,11 +20,14 @@ final class PlanDesk {
 
   private final SketchJudge judge;
   private final Rebuilder rebuilder;
+  private final double[][] between;
   private final LoadSearch search;
   private final BooleanSupplier stop;
   private final EnvironmentMode mode;
   private final long seed;
   private Sketch best;
+  private Optional<Load> earlier = Optional.empty();
+  private Set<Packed> settled = Set.of();
 
   PlanDesk(Stand stand, ReadyWare ware, EnvironmentMode mode, long seed, BooleanSupplier stop) {
     this(stand, ware, mode, seed, stop, spaces(stand, ware));
@@ -34,7 +44,7 @@ final class PlanDesk {
     this.mode = mode;
     this.seed = seed;
     this.stop = stop;
-    double[][] between = gaps.between(ware.kinds());
+    this.between = gaps.between(ware.kinds());
     ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, seed, stop);
     this.judge = new SketchJudge(stand, ware, spaces, answers);
     Appeal appeal = new Appeal(ware, between);
@@ -49,26 +59,76 @@ final class PlanDesk {
 
   /** A second desk for the same column plan: another seed, the same spaces, all that is known. */
   PlanDesk twin(long twinSeed) {
+    if (!judge.staying().isNothing()) {
+      PlanDesk alone = new PlanDesk(judge.stand(), judge.ware(), mode, twinSeed, stop);
+      alone.adopt(this);
+      return alone;
+    }
     PlanDesk twin = new PlanDesk(judge.stand(), judge.ware(), mode, twinSeed, stop, judge.spaces());
     twin.judge.learnFrom(judge);
     twin.best = best.copy();
+    twin.earlier = earlier;
+    twin.settled = settled;
     return twin;
   }
 
   /** Tells each of two desks all settings the other has found, and the better load. */
   void meet(PlanDesk twin) {
-    judge.learnFrom(twin.judge);
-    twin.judge.learnFrom(judge);
+    if (judge.staying().isNothing()) {
+      judge.learnFrom(twin.judge);
+      twin.judge.learnFrom(judge);
+    }
     int order = merit().compareTo(twin.merit());
     if (order > 0) {
-      twin.best = best.copy();
+      twin.adopt(this);
     } else if (order < 0) {
-      best = twin.best.copy();
+      adopt(twin);
     }
+  }
+
+  /** Why what must stay cannot stay here. */
+  List<KeptProblem> keptProblems() {
+    List<KeptProblem> problems = KeptGround.problems(judge, between);
+    Sketch first = problems.isEmpty() ? rebuilder.greedy() : null;
+    if (first == null || judge.judge(first.copy()).broken() == 0) {
+      return problems;
+    }
+    List<String> mates =
+        judge.ware().lots().stream()
+            .filter(lot -> lot.hold() == Hold.MATE)
+            .flatMap(lot -> lot.pieces().stream())
+            .map(Piece::id)
+            .toList();
+    return List.of(
+        new KeptProblem(
+            Code.SET_FINDS_NO_ROOM,
+            mates,
+            "No room was found for "
+                + String.join(", ", mates)
+                + ", which must go in with what is kept of their sets.",
+            "Keep them too, or release the rest of their sets."));
   }
 
   void coarse() {
     best = rebuilder.coarse();
+    if (!judge.staying().isNothing() && merit().broken() > 0) {
+      best = rebuilder.greedy();
+    }
+  }
+
+  /** Begins from what can be taken over of an earlier load of this column plan. */
+  void begin(Load load) {
+    EarlierLoad taken = new EarlierLoad(judge, load);
+    Sketch sketch = rebuilder.goOn(taken.sketch());
+    if (sketch != null) {
+      best = sketch;
+      earlier = Optional.of(load);
+      settled = taken.settings();
+    }
+  }
+
+  boolean hasBegun() {
+    return best != null;
   }
 
   void greedy() {
@@ -80,6 +140,16 @@ final class PlanDesk {
 
   Stand stand() {
     return judge.stand();
+  }
+
+  /**
+   * Takes over another desk's best sketch of the same column plan, with the settings it rests on.
+   */
+  void adopt(PlanDesk other) {
+    judge.learn(other.best, other.judge);
+    best = other.best.copy();
+    earlier = other.earlier;
+    settled = other.settled;
   }
 
   Merit merit() {
@@ -111,21 +181,22 @@ final class PlanDesk {
 
   /** The best sketch as a load, pieces where the packer left them. */
   Load asFound() {
-    return new LoadComposer(judge, (space, kinds, found) -> found).compose(best);
+    return new LoadComposer(judge, (space, kinds, found) -> found, earlier).compose(best);
   }
 
   /**
    * The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as
-   * can be.
+   * can be; shelves taken over from an earlier load are left as they are.
    */
   Load evenlySpaced() {
     EvenSpacer spacer = new EvenSpacer(stop);
     return new LoadComposer(
             judge,
             (space, kinds, found) ->
-                found.bodies().isEmpty()
+                found.bodies().isEmpty() || settled.contains(found)
                     ? found
-                    : judge.answers().spread(space, kinds, found, spacer))
+                    : judge.answers().spread(space, kinds, found, spacer),
+            earlier)
         .compose(best);
   }
 

@@ -1,6 +1,7 @@
 package shelfful.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -61,6 +62,27 @@ final class PostCupboard {
 
   int[] stock() {
     return posts.stream().mapToInt(Post::count).toArray();
+  }
+
+  /** What a post of some pieces is made of. */
+  int[] making(List<String> ids) {
+    int[] making = new int[ids.size()];
+    for (int i = 0; i < making.length; i++) {
+      for (int kind = 0; kind < posts.size(); kind++) {
+        making[i] = posts.get(kind).id().equals(ids.get(i)) ? kind : making[i];
+      }
+    }
+    return making;
+  }
+
+  /** How high a post of such a making is, in micrometres. */
+  long height(int[] making) {
+    return Arrays.stream(making).mapToLong(kind -> posts.get(kind).length().micrometres()).sum();
+  }
+
+  /** How far across, in micrometres. */
+  long across(int[] making) {
+    return posts.get(making[0]).across().micrometres();
   }
 
   String id(int kind) {

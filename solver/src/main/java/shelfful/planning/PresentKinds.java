@@ -16,10 +16,17 @@ import shelfful.packing.Placed;
 record PresentKinds(int[] kinds, int[] counts, int[] placeOf) {
 
   static PresentKinds of(int[] allCounts) {
+    return of(allCounts, List.of());
+  }
+
+  /** Those asked about, and those of the bodies that stand there already. */
+  static PresentKinds of(int[] allCounts, List<Placed> fixed) {
     int[] placeOf = new int[allCounts.length];
     int present = 0;
     for (int kind = 0; kind < allCounts.length; kind++) {
-      placeOf[kind] = allCounts[kind] > 0 ? present++ : -1;
+      int index = kind;
+      boolean stands = fixed.stream().anyMatch(body -> body.kind() == index);
+      placeOf[kind] = allCounts[kind] > 0 || stands ? present++ : -1;
     }
     int[] kinds = new int[present];
     int[] counts = new int[present];

@@ -61,13 +61,26 @@ final class Rebuilder {
    * A first good load: the best-looking level of any column on top of it, until none can be built.
    */
   Sketch greedy() {
-    Sketch sketch = new Sketch(judge.stand().columns(), judge.ware().lots().size());
+    Sketch sketch = judge.staying().bare();
     DoubleSupplier plain = () -> 1;
+    for (int c = 0; c < sketch.columns(); c++) {
+      fillHeld(sketch, c, 0, plain);
+    }
     while (builder.buildBest(sketch, plain)) {
       // each round builds one level
     }
-    finish(sketch, plain, levels(sketch));
-    return sketch;
+    boolean mended = finish(sketch, plain, levels(sketch));
+    if (judge.staying().isNothing() || mended && judge.judge(sketch.copy()).broken() == 0) {
+      return sketch;
+    }
+    return judge.staying().bare();
+  }
+
+  /** A sketch from elsewhere mended and topped up with what waits, or null where that fails. */
+  Sketch goOn(Sketch from) {
+    Sketch sketch = from.copy();
+    boolean mended = finish(sketch, () -> 1, levels(sketch));
+    return mended && judge.judge(sketch.copy()).broken() == 0 ? sketch : null;
   }
 
   /** A changed copy, or null when the change led to nothing that stands. */
@@ -127,8 +140,9 @@ final class Rebuilder {
   }
 
   private void rebuild(Sketch sketch, int[] at, int count, DoubleSupplier noise) {
-    for (int i = 0; i < count && at[1] < sketch.levels(at[0]); i++) {
-      sketch.removeLevel(at[0], at[1]);
+    int position = at[1];
+    for (int i = 0; i < count && position < sketch.levels(at[0]); i++) {
+      position += sketch.removeLevel(at[0], position) ? 0 : 1;
     }
     fillUp(sketch, at, noise);
   }
@@ -155,15 +169,26 @@ final class Rebuilder {
   }
 
   private void fillUp(Sketch sketch, int[] at, DoubleSupplier noise) {
-    int position = Math.min(at[1], sketch.levels(at[0]));
+    int position = fillHeld(sketch, at[0], Math.min(at[1], sketch.levels(at[0])), noise);
     while (builder.build(sketch, at[0], position, noise)) {
       position++;
     }
   }
 
+  /** Fills the levels that are held where they are, from one on; the first that is not held. */
+  private int fillHeld(Sketch sketch, int column, int from, DoubleSupplier noise) {
+    int level = from;
+    while (sketch.held().keepsLevel(column, level)) {
+      builder.refill(sketch, column, level, noise);
+      level++;
+    }
+    return level;
+  }
+
   private void rebuildColumn(Sketch sketch, int column, DoubleSupplier noise) {
-    while (sketch.levels(column) > 0) {
-      sketch.removeLevel(column, 0);
+    int level = 0;
+    while (level < sketch.levels(column)) {
+      level += sketch.removeLevel(column, level) ? 0 : 1;
     }
     fillUp(sketch, new int[] {column, 0}, noise);
   }
@@ -175,14 +200,16 @@ final class Rebuilder {
     double share = 0.1 + 0.5 * random.nextDouble();
     int spared = random.nextInt(counts.length);
     for (int lot = 0; lot < counts.length; lot++) {
-      for (int i = counts[lot]; i > 0 && lot != spared; i--) {
+      for (int i = counts[lot]; i > 0 && lot != spared && !sketch.held().kept()[lot]; i--) {
         counts[lot] -= random.nextDouble() < share ? 1 : 0;
       }
     }
   }
 
   private void swap(Sketch sketch, int[] at, int[] other, DoubleSupplier noise) {
-    if (sketch.places(at[0], at[1]) == sketch.places(other[0], other[1])) {
+    boolean held =
+        sketch.held().keepsLevel(at[0], at[1]) || sketch.held().keepsLevel(other[0], other[1]);
+    if (!held && sketch.places(at[0], at[1]) == sketch.places(other[0], other[1])) {
       sketch.swapLevels(at[0], at[1], other[0], other[1]);
     } else {
       rebuild(sketch, at, 1, noise);

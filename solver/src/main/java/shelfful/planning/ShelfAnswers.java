@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import shelfful.packing.BodyKind;
 import shelfful.packing.Effort;
@@ -14,6 +15,7 @@ import shelfful.packing.Placed;
 import shelfful.packing.ShelfAnswer;
 import shelfful.packing.ShelfPacker;
 import shelfful.packing.ShelfQuestion;
+import shelfful.packing.Spare;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 
 /**
@@ -105,10 +107,11 @@ final class ShelfAnswers {
       return null;
     }
     asked++;
-    PresentKinds present = PresentKinds.of(counts);
+    PresentKinds present = PresentKinds.of(counts, space.fixed());
     ShelfQuestion question = question(space, present);
     long questionSeed = seed * 0x9E3779B97F4A7C15L + key.hash;
-    Packed hint = near != null ? near : elsewhere.get(Key.of(ANYWHERE, key.counts));
+    boolean bare = space.fixed().isEmpty();
+    Packed hint = near != null || !bare ? near : elsewhere.get(Key.of(ANYWHERE, key.counts));
     ShelfAnswer answer =
         packer.pack(
             question, effort, questionSeed, hint == null ? List.of() : present.ask(hint.bodies()));
@@ -116,7 +119,9 @@ final class ShelfAnswers {
       Packed setting = new Packed(present.answer(found.bodies()), found.spare());
       packed.put(key, setting);
       keep(key);
-      elsewhere.put(Key.of(ANYWHERE, key.counts), setting);
+      if (bare) {
+        elsewhere.put(Key.of(ANYWHERE, key.counts), setting);
+      }
       fullest.merge(space.number(), covered, Math::max);
       return setting;
     }
@@ -160,15 +165,34 @@ final class ShelfAnswers {
   }
 
   private ShelfQuestion question(NumberedSpace space, PresentKinds present) {
-    return new ShelfQuestion(space.space(), present.of(bodies), present.counts(), present.of(gaps));
+    return new ShelfQuestion(
+        space.space(),
+        present.of(bodies),
+        present.counts(),
+        present.of(gaps),
+        present.ask(space.fixed()));
   }
 
   /** A setting of the same bodies with the smallest gap as large as the spacer can make it. */
   Packed spread(NumberedSpace space, int[] counts, Packed found, EvenSpacer spacer) {
-    PresentKinds present = PresentKinds.of(counts);
+    PresentKinds present = PresentKinds.of(counts, space.fixed());
     Packed start = new Packed(present.ask(found.bodies()), found.spare());
     Packed even = spacer.spread(question(space, present), start, Effort.QUICK, seed);
     return new Packed(present.answer(even.bodies()), even.spare());
+  }
+
+  /**
+   * Bodies that stand somewhere as a setting of a space, if they keep every clearance but for what
+   * writing them to whole micrometres may have cost.
+   */
+  Optional<Packed> valid(NumberedSpace space, List<Placed> standing) {
+    int[] counts = new int[bodies.size()];
+    standing.forEach(body -> counts[body.kind()]++);
+    PresentKinds present = PresentKinds.of(counts, space.fixed());
+    double spare = Spare.of(question(space, present), present.ask(standing));
+    return spare < -Margin.FOR_ROUNDING
+        ? Optional.empty()
+        : Optional.of(new Packed(standing, Math.max(0, spare)));
   }
 
   /** Takes over a setting found elsewhere, unless there is one already. */
@@ -179,7 +203,8 @@ final class ShelfAnswers {
     }
   }
 
-  private double covered(int[] counts) {
+  /** The room that so many of each kind take, in square millimetres. */
+  double covered(int[] counts) {
     double covered = 0;
     for (int kind = 0; kind < counts.length; kind++) {
       covered += counts[kind] * roomTaken[kind];

@@ -21,13 +21,15 @@ import shelfful.measure.Point;
  */
 final class ShelfCupboard {
   private final Stand stand;
+  private final LockedStack locked;
   private final List<List<Spot>> spots = new ArrayList<>();
   private final boolean[][] shelfMeets;
   private final double postRadius;
   private final Map<Point, List<KeepOut>> standsIn = new HashMap<>();
 
-  ShelfCupboard(Stand stand) {
+  ShelfCupboard(Stand stand, LockedStack locked) {
     this.stand = stand;
+    this.locked = locked;
     List<KeepOut> keepOuts = stand.kiln().keepOuts();
     shelfMeets = new boolean[stand.columns()][keepOuts.size()];
     postRadius = stand.cupboard().widest() / 2;
@@ -57,12 +59,17 @@ final class ShelfCupboard {
   /** Shelves for every level, or empty when there are too few. */
   Optional<Choice> choose(StackNeeds needs) {
     Map<String, Integer> used = new HashMap<>();
+    locked.layers().forEach(layer -> used.merge(layer.shelfId(), 1, Integer::sum));
     List<List<List<Shelf>>> byLevel = new ArrayList<>();
     int overloaded = 0;
     for (int c = 0; c < stand.columns(); c++) {
       byLevel.add(new ArrayList<>());
       for (int l = 0; l < needs.levels(c); l++) {
-        List<Shelf> shelves = level(spots.get(c), needs.level(c, l).grams(), used);
+        long[] grams = needs.level(c, l).grams();
+        List<Shelf> shelves =
+            l < locked.levels(c)
+                ? lockedLevel(c, l, grams, used)
+                : level(spots.get(c), grams, used);
         if (shelves.isEmpty()) {
           return Optional.empty();
         }
@@ -98,6 +105,24 @@ final class ShelfCupboard {
     }
     used.putAll(taken);
     return strongest;
+  }
+
+  /** The shelves that are locked, and beside them, where only some are, equally thick ones. */
+  private List<Shelf> lockedLevel(int column, int level, long[] grams, Map<String, Integer> used) {
+    Shelf like = shelf(locked.level(stand, column, level).get(0).shelfId());
+    List<Shelf> chosen = new ArrayList<>();
+    for (Spot spot : spots.get(column)) {
+      locked
+          .layer(column, level, spot.place())
+          .map(layer -> shelf(layer.shelfId()))
+          .or(() -> pick(spot, like, grams[spot.place()], used))
+          .ifPresent(chosen::add);
+    }
+    return chosen.size() == spots.get(column).size() ? chosen : List.of();
+  }
+
+  private Shelf shelf(String id) {
+    return stand.request().studio().shelf(id).orElseThrow();
   }
 
   /** What each of some shelves carries at least, in grams. */
@@ -164,7 +189,7 @@ final class ShelfCupboard {
 
   private List<KeepOut> keepOutsAt(Point point) {
     return stand.kiln().keepOuts().stream()
-        .filter(keepOut -> StackFitter.standsIn(keepOut, point, postRadius))
+        .filter(keepOut -> KeepOutPlan.standsIn(keepOut, point, postRadius))
         .toList();
   }
 
@@ -174,7 +199,7 @@ final class ShelfCupboard {
 
   /** Whether a shelf may overlap a keep-out, seen from above; leans to yes near corners. */
   private static boolean overlaps(Spot spot, KeepOut keepOut) {
-    Capsule bar = StackFitter.bar(keepOut);
+    Capsule bar = KeepOutPlan.bar(keepOut);
     double[] from = spot.frame().toShelf(bar.x1(), bar.y1());
     double[] to = spot.frame().toShelf(bar.x2(), bar.y2());
     return spot.shelves().stream()

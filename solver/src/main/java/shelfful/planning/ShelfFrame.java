@@ -27,6 +27,11 @@ record ShelfFrame(double x, double y, double turn) {
     return new double[] {dx * cos + dy * sin, dy * cos - dx * sin};
   }
 
+  Pose toShelf(Pose inChamber) {
+    double[] at = toShelf(inChamber.x(), inChamber.y());
+    return new Pose(at[0], at[1], inChamber.angle() - turn);
+  }
+
   HalfPlane toShelf(HalfPlane wall) {
     double cos = Math.cos(turn);
     double sin = Math.sin(turn);

@@ -3,10 +3,8 @@ package shelfful.planning;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 import shelfful.geometry.Bound;
 import shelfful.geometry.Capsule;
 import shelfful.geometry.Disc;
@@ -20,7 +18,10 @@ import shelfful.kiln.ShelfPlace;
 import shelfful.measure.Length;
 import shelfful.measure.Point;
 import shelfful.packing.Applies;
+import shelfful.packing.BodyKind;
+import shelfful.packing.FixedBodies;
 import shelfful.packing.Obstacle;
+import shelfful.packing.Placed;
 import shelfful.packing.Room;
 import shelfful.packing.ShelfSpace;
 import shelfful.studio.Clearances;
@@ -40,8 +41,10 @@ final class ShelfSpaces {
   private final Clearances clearances;
   private final List<List<Room>> rooms = new ArrayList<>();
   private final List<List<Obstacle>> neighbours = new ArrayList<>();
+  private final List<List<Obstacle>> keptBeside = new ArrayList<>();
   private final Map<String, NumberedSpace> byContent = new HashMap<>();
   private final Map<Variant, NumberedSpace> byVariant = new ConcurrentHashMap<>();
+  private final Map<Around, NumberedSpace> byKept = new HashMap<>();
 
   ShelfSpaces(Stand stand, double widestGap, double widestPost) {
     this.stand = stand;
@@ -52,15 +55,20 @@ final class ShelfSpaces {
       Region body = bodyRegion(spot);
       rooms.add(rooms(spot, body));
       neighbours.add(postsBeside(spot, body));
+      keptBeside.add(new ArrayList<>());
     }
   }
 
   /**
    * A space and its number; equal numbers mean equal spaces.
    *
-   * @param area of the foot's room, in square millimetres: a guide for filling
+   * @param area of the foot's room less what is taken, in square millimetres: a guide for filling
+   * @param fixed bodies that stay on it
    */
-  record NumberedSpace(int number, ShelfSpace space, double area) {}
+  record NumberedSpace(int number, ShelfSpace space, double area, List<Placed> fixed) {}
+
+  /** A space with some kept lots on it. */
+  private record Around(int space, List<Integer> lots) {}
 
   /**
    * Which version of a spot's space is meant.
@@ -77,6 +85,11 @@ final class ShelfSpaces {
    * @param tallest the highest that anything on it reaches over the shelf, in micrometres
    */
   NumberedSpace space(Spot spot, List<Point> posts, long z, long tallest) {
+    return byVariant.computeIfAbsent(
+        variant(spot, posts, z, tallest), v -> number(build(spot, v, beside(spot))));
+  }
+
+  private Variant variant(Spot spot, List<Point> posts, long z, long tallest) {
     List<Integer> keepOuts = new ArrayList<>();
     for (int k = 0; k < stand.kiln().keepOuts().size(); k++) {
       KeepOut keepOut = stand.kiln().keepOuts().get(k);
@@ -86,8 +99,67 @@ final class ShelfSpaces {
         keepOuts.add(k);
       }
     }
-    Variant variant = new Variant(spot.index(), posts, keepOuts, keepOuts.isEmpty() ? 0 : z);
-    return byVariant.computeIfAbsent(variant, v -> number(build(spot, v)));
+    return new Variant(spot.index(), posts, keepOuts, keepOuts.isEmpty() ? 0 : z);
+  }
+
+  private List<Obstacle> beside(Spot spot) {
+    List<Obstacle> beside = new ArrayList<>(neighbours.get(spot.index()));
+    beside.addAll(keptBeside.get(spot.index()));
+    return beside;
+  }
+
+  /**
+   * A space in which kept lots stand.
+   *
+   * @param fixed their bodies
+   * @param taken the room they take, in square millimetres
+   */
+  NumberedSpace around(NumberedSpace bare, List<Integer> lots, List<Placed> fixed, double taken) {
+    NumberedSpace known = byKept.get(new Around(bare.number(), lots));
+    if (known == null) {
+      int number = byContent.size() + byKept.size();
+      double left = Math.max(1, bare.area() - taken);
+      known = new NumberedSpace(number, bare.space(), left, fixed);
+      byKept.put(new Around(bare.number(), lots), known);
+    }
+    return known;
+  }
+
+  /**
+   * Keeps the shelves beside a spot clear of ware that stays and stands over the border to them: at
+   * whatever height it comes to stand.
+   */
+  void clear(Spot spot, Placed body, BodyKind kind) {
+    for (Spot other : stand.spots()) {
+      if (isBeside(spot, other)) {
+        Pose there = other.frame().toShelf(spot.frame().toChamber(body.pose()));
+        double clearance = asked(Length.ofMillimetres(widestGap)) + kind.tolerance();
+        keptBeside
+            .get(other.index())
+            .addAll(FixedBodies.inTheWay(kind, there, EVERY_HEIGHT, clearance));
+      }
+    }
+  }
+
+  /** What is in the way of ware that stays, as {@link #space} has it. */
+  ShelfSpace forKept(Spot spot, List<Point> posts, long z, long tallest) {
+    return build(spot, variant(spot, posts, z, tallest), neighbours.get(spot.index()));
+  }
+
+  private boolean isBeside(Spot spot, Spot other) {
+    boolean sameColumn = other.column() == spot.column() && other.place() != spot.place();
+    return sameColumn || stand.beside(spot.column()).contains(other.column());
+  }
+
+  /** The rooms of a spot. */
+  List<Room> rooms(Spot spot) {
+    return rooms.get(spot.index());
+  }
+
+  /** The rooms of a spot as if no other shelf lay beside it. */
+  List<Room> openRooms(Spot spot) {
+    Region chamber = KilnRegions.chamber(stand.kiln().chamber().floorPlan());
+    return rooms(spot, KilnRegions.in(spot.frame(), chamber));
   }
 
   private synchronized NumberedSpace number(ShelfSpace space) {
@@ -97,13 +169,17 @@ final class ShelfSpaces {
       return known;
     }
     NumberedSpace numbered =
-        new NumberedSpace(byContent.size(), space, space.rooms().get(0).region().area());
+        new NumberedSpace(
+            byContent.size() + byKept.size(),
+            space,
+            space.rooms().get(0).region().area(),
+            List.of());
     byContent.put(content, numbered);
     return numbered;
   }
 
-  private ShelfSpace build(Spot spot, Variant variant) {
-    List<Obstacle> obstacles = new ArrayList<>(neighbours.get(spot.index()));
+  private ShelfSpace build(Spot spot, Variant variant, List<Obstacle> beside) {
+    List<Obstacle> obstacles = new ArrayList<>(beside);
     for (Point post : variant.posts()) {
       obstacles.add(post(spot.frame(), post));
     }
@@ -153,8 +229,7 @@ final class ShelfSpaces {
     double wall = asked(clearances.wareToWall());
     Region own = KilnRegions.in(toChamber(spot.where()), outline(spot));
     for (Spot other : stand.spots()) {
-      boolean sameColumn = other.column() == spot.column() && other.place() != spot.place();
-      if (sameColumn || stand.beside(spot.column()).contains(other.column())) {
+      if (isBeside(spot, other)) {
         Region theirs = KilnRegions.in(toChamber(other.where()), outline(other));
         HalfPlane border = spot.frame().toShelf(Territories.border(own, theirs));
         double shift = wall - widestGap / 2 - Margin.FOR_ROUNDING;
@@ -212,38 +287,5 @@ final class ShelfSpaces {
 
   private static double asked(Length clearance) {
     return clearance.millimetres() + Margin.FOR_ROUNDING;
-  }
-
-  /** A space as text, rounded far below the margin, so that like spaces are found to be like. */
-  private static final class SpaceText {
-    private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
-
-    private SpaceText() {}
-
-    static String of(ShelfSpace space) {
-      StringBuilder text = new StringBuilder();
-      for (Room room : space.rooms()) {
-        text.append(room.applies()).append(rounded(room.clearance()));
-        room.region().bounds().stream()
-            .map(bound -> rounded(bound.toString()))
-            .sorted()
-            .forEach(text::append);
-      }
-      space.obstacles().stream()
-          .map(obstacle -> rounded(obstacle.toString()))
-          .sorted()
-          .forEach(text::append);
-      return text.toString();
-    }
-
-    private static String rounded(double number) {
-      String text = String.format(Locale.ROOT, "%.5f", number);
-      return text.equals("-0.00000") ? "0.00000" : text;
-    }
-
-    /** Rounds every number within a record's text. */
-    private static String rounded(String text) {
-      return NUMBER.matcher(text).replaceAll(match -> rounded(Double.parseDouble(match.group())));
-    }
   }
 }

@@ -6,23 +6,29 @@ import java.util.List;
 
 /**
  * Which lots stand on which shelf, as counts: {@code count(column, level, place, lot)}. Levels are
- * counted from the bottom of their column, and none is empty. Not immutable; {@link #copy()} before
- * changing.
+ * counted from the bottom of their column; none is empty but those that are held. What is held
+ * stays through every change. Not immutable; {@link #copy()} before changing.
  */
 final class Sketch {
   private final int lots;
+  private final Held held;
   private final List<List<int[][]>> columns;
 
   Sketch(int columns, int lots) {
-    this.lots = lots;
+    this(Held.nothing(columns, lots));
+  }
+
+  Sketch(Held held) {
+    this.lots = held.kept().length;
+    this.held = held;
     this.columns = new ArrayList<>();
-    for (int c = 0; c < columns; c++) {
+    for (int c = 0; c < held.leastLevels().length; c++) {
       this.columns.add(new ArrayList<>());
     }
   }
 
   private Sketch(Sketch other) {
-    this(other.columns.size(), other.lots);
+    this(other.held);
     for (int c = 0; c < columns.size(); c++) {
       for (int[][] level : other.columns.get(c)) {
         columns.get(c).add(copyOf(level));
@@ -63,8 +69,22 @@ final class Sketch {
     columns.get(column).add(level, new int[places][lots]);
   }
 
-  void removeLevel(int column, int level) {
-    columns.get(column).remove(level);
+  Held held() {
+    return held;
+  }
+
+  /** Takes a level out, or where it is held all that may leave it; false when the level stays. */
+  boolean removeLevel(int column, int level) {
+    if (!held.keepsLevel(column, level)) {
+      columns.get(column).remove(level);
+      return true;
+    }
+    for (int[] counts : columns.get(column).get(level)) {
+      for (int lot = 0; lot < lots; lot++) {
+        counts[lot] = held.kept()[lot] ? counts[lot] : 0;
+      }
+    }
+    return false;
   }
 
   void swapLevels(int column, int level, int otherColumn, int otherLevel) {
@@ -76,6 +96,9 @@ final class Sketch {
   /** Takes up to so many of a lot off one spot's shelves, the highest first; returns how many. */
   int takeOff(Spot spot, int lot, int most) {
     int taken = 0;
+    if (held.kept()[lot]) {
+      return 0;
+    }
     for (int l = levels(spot.column()) - 1; l >= 0 && taken < most; l--) {
       int[] counts = counts(spot.column(), l, spot.place());
       int here = Math.min(most - taken, counts[lot]);
@@ -98,7 +121,7 @@ final class Sketch {
 
   void dropEmptyLevels() {
     for (int c = 0; c < columns.size(); c++) {
-      for (int l = levels(c) - 1; l >= 0; l--) {
+      for (int l = levels(c) - 1; l >= held.leastLevels()[c]; l--) {
         if (isEmpty(c, l)) {
           removeLevel(c, l);
         }

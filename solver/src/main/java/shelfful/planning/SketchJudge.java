@@ -2,10 +2,12 @@ package shelfful.planning;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shelfful.packing.Effort;
 import shelfful.packing.Packed;
+import shelfful.packing.Placed;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.ware.Zone;
@@ -19,6 +21,7 @@ final class SketchJudge {
 
   private final Stand stand;
   private final ReadyWare ware;
+  private final Staying staying;
   private final StackFitter fitter;
   private final ShelfSpaces spaces;
   private final ShelfAnswers answers;
@@ -40,7 +43,10 @@ final class SketchJudge {
     this.ware = ware;
     this.spaces = spaces;
     this.answers = answers;
-    this.fitter = new StackFitter(stand, stand.cupboard());
+    this.staying = new Staying(stand, ware);
+    Footing footing =
+        staying.isNothing() ? Footing.FREE : new Foothold(stand, ware, staying, spaces);
+    this.fitter = new StackFitter(stand, stand.cupboard(), staying.locked(), footing);
     this.apart = new KeptApartPairs(stand.request(), ware.lots());
     this.classes = new HeightClasses(ware);
     this.met = new MetLayers(stand.spots().size(), classes);
@@ -58,6 +64,15 @@ final class SketchJudge {
 
   ReadyWare ware() {
     return ware;
+  }
+
+  /** What stays where it is. */
+  Staying staying() {
+    return staying;
+  }
+
+  ShelfSpaces spaces() {
+    return spaces;
   }
 
   ShelfAnswers answers() {
@@ -118,21 +133,30 @@ final class SketchJudge {
 
   /** The setting of a shelf's counts, or null when it holds too much. */
   Packed packed(Spot spot, LevelStand level, int[] lotCounts, Packed near) {
-    return packed(spot, level, byKind(lotCounts), tallest(lotCounts), near);
-  }
-
-  /** The setting of so many of each kind, or null when it is too much. */
-  Packed packedKinds(Spot spot, LevelStand level, int[] kinds, Packed near) {
-    return packed(spot, level, kinds, classes.height(classes.of(kinds)), near);
-  }
-
-  private Packed packed(Spot spot, LevelStand level, int[] kinds, long tallest, Packed near) {
-    NumberedSpace space = space(spot, level, tallest);
+    NumberedSpace space = asked(spot, level, lotCounts);
+    int[] kinds = movable(lotCounts);
     Packed found = answers.ask(space, kinds, near);
-    if (found != null && !found.bodies().isEmpty()) {
-      met.met(spot, level.postsOn().isEmpty(), space, kinds);
+    if (found != null && staying.isNothing()) {
+      met(spot, level, space, kinds, found);
     }
     return found;
+  }
+
+  /** The setting of so many of each kind where nothing stays, or null when it is too much. */
+  Packed packedKinds(Spot spot, LevelStand level, int[] kinds, Packed near) {
+    NumberedSpace space = space(spot, level, classes.height(classes.of(kinds)));
+    Packed found = answers.ask(space, kinds, near);
+    if (found != null) {
+      met(spot, level, space, kinds, found);
+    }
+    return found;
+  }
+
+  private void met(
+      Spot spot, LevelStand level, NumberedSpace space, int[] kinds, Packed found) {
+    if (!found.bodies().isEmpty()) {
+      met.met(spot, level.postsOn().isEmpty(), space, kinds);
+    }
   }
 
   HeightClasses classes() {
@@ -144,6 +168,30 @@ final class SketchJudge {
     return met;
   }
 
+  /** The space that some counts are asked about: what stays stands in it already. */
+  NumberedSpace asked(Spot spot, LevelStand level, int[] lotCounts) {
+    NumberedSpace bare = space(spot, level, tallest(lotCounts));
+    List<Integer> kept = staying.isNothing() ? List.of() : staying.keptOf(lotCounts);
+    if (kept.isEmpty()) {
+      return bare;
+    }
+    List<Placed> fixed = kept.stream().flatMap(lot -> staying.bodies(lot).stream()).toList();
+    int[] kinds = new int[ware.kinds().size()];
+    fixed.forEach(body -> kinds[body.kind()]++);
+    return spaces.around(bare, kept, fixed, answers.covered(kinds));
+  }
+
+  /** By kind, how many of some counts may be moved about. */
+  int[] movable(int[] lotCounts) {
+    int[] kinds = byKind(lotCounts);
+    if (!staying.isNothing()) {
+      for (int lot : staying.keptOf(lotCounts)) {
+        kinds[ware.lots().get(lot).kind().index()] -= lotCounts[lot];
+      }
+    }
+    return kinds;
+  }
+
   /**
    * Takes over every setting another judge of the same column plan has found; both must use the
    * same spaces.
@@ -153,8 +201,24 @@ final class SketchJudge {
     met.learnFrom(other.met);
   }
 
-  ShelfSpaces spaces() {
-    return spaces;
+  /**
+   * Takes over the settings of another judge of the same column plan for every shelf of a sketch.
+   */
+  void learn(Sketch sketch, SketchJudge other) {
+    Optional<Stacking> stacking = fitter.fit(StackNeeds.of(sketch, ware.lots()));
+    if (stacking.isEmpty()) {
+      return;
+    }
+    for (Spot spot : stand.spots()) {
+      for (int l = 0; l < sketch.levels(spot.column()); l++) {
+        LevelStand level = stacking.get().level(spot.column(), l);
+        int[] counts = sketch.counts(spot.column(), l, spot.place());
+        Packed known = other.packed(spot, level, counts, null);
+        if (known != null) {
+          answers.learn(asked(spot, level, counts), movable(counts), known);
+        }
+      }
+    }
   }
 
   NumberedSpace space(Spot spot, LevelStand level, long tallest) {

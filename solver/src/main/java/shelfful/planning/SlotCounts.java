@@ -34,9 +34,12 @@ record SlotCounts(Map<LayerSlot, Map<Integer, Integer>> counts) {
     }
   }
 
-  /** As a sketch, without the levels that are empty. */
-  Sketch sketch(Stand stand, int lots) {
-    Sketch sketch = new Sketch(stand.columns(), lots);
+  /**
+   * As a sketch, without the levels that are empty.
+   *
+   * @param sketch the levels that are held, nothing on them; written into
+   */
+  Sketch sketch(Stand stand, Sketch sketch) {
     for (Map.Entry<LayerSlot, Map<Integer, Integer>> entry : counts.entrySet()) {
       LayerSlot slot = entry.getKey();
       int places = stand.column(slot.column()).places().size();

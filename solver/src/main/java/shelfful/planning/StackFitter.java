@@ -5,12 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shelfful.geometry.Capsule;
-import shelfful.geometry.Disc;
-import shelfful.geometry.Gap;
-import shelfful.geometry.Pose;
-import shelfful.kiln.KeepOut;
 import shelfful.kiln.Shelf;
+import shelfful.load.PostUnder;
 import shelfful.measure.Point;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.planning.Stacking.PostGroup;
@@ -28,12 +24,24 @@ final class StackFitter {
   private final Stand stand;
   private final PostCupboard cupboard;
   private final ShelfCupboard shelves;
+  private final LockedStack locked;
+  private final Footing footing;
   private final Map<Long, List<PostLength>> longEnough = new HashMap<>();
 
   StackFitter(Stand stand, PostCupboard cupboard) {
+    this(stand, cupboard, LockedStack.NOTHING, Footing.FREE);
+  }
+
+  /**
+   * One that leaves locked shelves and posts as they are, and puts levels with ware that stays only
+   * where it can stand.
+   */
+  StackFitter(Stand stand, PostCupboard cupboard, LockedStack locked, Footing footing) {
     this.stand = stand;
     this.cupboard = cupboard;
-    this.shelves = new ShelfCupboard(stand);
+    this.locked = locked;
+    this.footing = footing;
+    this.shelves = new ShelfCupboard(stand, locked);
   }
 
   Optional<Stacking> fit(StackNeeds needs) {
@@ -57,11 +65,22 @@ final class StackFitter {
     return lengths.isEmpty() ? NEVER : lengths.get(0).height();
   }
 
+  /** Where posts are to be raised, and how high: see {@code Search.raise}. */
+  private record Rise(int c, int l, long base, List<Point> at, long least, long exact) {
+    boolean holds(PostUnder post) {
+      return post.base().micrometres() == base && at.contains(post.at());
+    }
+
+    boolean mayBe(long height) {
+      return height >= least && (exact >= Long.MAX_VALUE / 2 || height == exact);
+    }
+  }
+
   /** One depth-first search; the path to the current node is kept in the fields. */
   private final class Search {
     private final StackNeeds needs;
     private final ShelfCupboard.Choice choice;
-    private final int[] stock = cupboard.stock();
+    private final PostStock stock = new PostStock(cupboard.stock());
     private final List<List<LevelStand>> built = new ArrayList<>();
     private final List<PostGroup> posts = new ArrayList<>();
     private final long[] topOfPosts;
@@ -76,6 +95,7 @@ final class StackFitter {
       for (int c = 0; c < stand.columns(); c++) {
         built.add(new ArrayList<>());
       }
+      locked.posts().forEach(post -> stock.takeOut(cupboard.making(post.postIds())));
       for (int c = stand.columns() - 1; c >= 0; c--) {
         leastFrom[c] = leastFrom(c);
       }
@@ -131,21 +151,26 @@ final class StackFitter {
       if (z + tallest > stand.ceiling() || shelves.meetsKeepOut(c, underside, z)) {
         return false;
       }
+      if (locked.level(stand, c, l).stream().anyMatch(layer -> layer.z().micrometres() != z)) {
+        return false;
+      }
       List<Integer> upper = stand.above(c).stream().filter(needs::isBuilt).toList();
       boolean top = l + 1 == needs.levels(c);
       if (top && upper.isEmpty()) {
-        built.get(c).add(new LevelStand(underside, z, stand.ceiling() - z, kinds, List.of()));
-        if (column(c + 1)) {
+        LevelStand last = new LevelStand(underside, z, stand.ceiling() - z, kinds, List.of());
+        built.get(c).add(last);
+        if (footing.allows(c, l, last) && column(c + 1)) {
           return true;
         }
         built.get(c).remove(l);
         return false;
       }
       List<Point> at = top ? stand.postsOnTop(c, upper) : stand.column(c).posts();
-      built.get(c).add(new LevelStand(underside, z, 0, kinds, at));
+      LevelStand low = new LevelStand(underside, z, 0, kinds, at);
+      built.get(c).add(low);
       long least = Math.max(tallest + stand.headroom(), stand.leastLayer());
       long exact = top ? topAlreadyFixed(c, upper) - z : Long.MAX_VALUE;
-      if (raise(c, l, z, at, least, exact < 0 ? -1 : exact)) {
+      if (footing.allows(c, l, low) && raise(c, l, z, at, least, exact < 0 ? -1 : exact)) {
         return true;
       }
       built.get(c).remove(l);
@@ -172,6 +197,10 @@ final class StackFitter {
      * carry.
      */
     private boolean raise(int c, int l, long base, List<Point> at, long least, long exact) {
+      List<PostUnder> staying = lockedOn(c, l);
+      if (!staying.isEmpty()) {
+        return raiseLocked(new Rise(c, l, base, at, least, exact), staying);
+      }
       for (PostLength length : atLeast(least)) {
         long reach = base + length.height() + leastFrom[c][l + 1];
         if (++tries > MOST_TRIES || reach > stand.ceiling()) {
@@ -181,7 +210,7 @@ final class StackFitter {
         if (!wanted || shelves.postsMeetKeepOut(at, base, base + length.height())) {
           continue;
         }
-        List<int[]> taken = take(length, at.size());
+        List<int[]> taken = stock.take(length, at.size());
         if (taken.isEmpty()) {
           continue;
         }
@@ -190,9 +219,64 @@ final class StackFitter {
           return true;
         }
         posts.remove(posts.size() - 1);
-        taken.forEach(making -> putBack(making));
+        taken.forEach(stock::putBack);
       }
       return false;
+    }
+
+    /** As {@link #raise}, where some of the posts or all are locked. */
+    private boolean raiseLocked(Rise rise, List<PostUnder> staying) {
+      int[] like = cupboard.making(staying.get(0).postIds());
+      long height = cupboard.height(like);
+      boolean there = staying.stream().allMatch(rise::holds);
+      if (!there || !rise.mayBe(height) || rise.base() + height > stand.ceiling()) {
+        return false;
+      }
+      Map<Point, int[]> makings = new HashMap<>();
+      staying.forEach(post -> makings.put(post.at(), cupboard.making(post.postIds())));
+      List<Point> others = rise.at().stream().filter(at -> !makings.containsKey(at)).toList();
+      List<int[]> taken = takeLike(like, others.size());
+      if (taken.size() < others.size()
+          || shelves.postsMeetKeepOut(rise.at(), rise.base(), rise.base() + height)) {
+        taken.forEach(stock::putBack);
+        return false;
+      }
+      for (int i = 0; i < others.size(); i++) {
+        makings.put(others.get(i), taken.get(i));
+      }
+      List<int[]> inOrder = rise.at().stream().map(makings::get).toList();
+      posts.add(new PostGroup(rise.at(), rise.base(), inOrder));
+      if (goOn(rise.c(), rise.l(), rise.base() + height)) {
+        return true;
+      }
+      posts.remove(posts.size() - 1);
+      taken.forEach(stock::putBack);
+      return false;
+    }
+
+    /** Takes as many posts as high and as wide as one; fewer when there are too few. */
+    private List<int[]> takeLike(int[] like, int wanted) {
+      return cupboard.lengths().stream()
+          .filter(length -> length.height() == cupboard.height(like))
+          .filter(length -> length.across() == cupboard.across(like))
+          .findFirst()
+          .map(length -> stock.take(length, wanted))
+          .orElse(List.of());
+    }
+
+    /** The locked posts that stand on a level. */
+    private List<PostUnder> lockedOn(int c, int l) {
+      if (locked.isNothing()) {
+        return List.of();
+      }
+      if (l + 1 < needs.levels(c)) {
+        return locked.postsUnder(stand, c, l + 1);
+      }
+      return stand.above(c).stream()
+          .filter(needs::isBuilt)
+          .flatMap(upper -> locked.postsUnder(stand, upper, 0).stream())
+          .distinct()
+          .toList();
     }
 
     private boolean goOn(int c, int l, long top) {
@@ -210,6 +294,9 @@ final class StackFitter {
                   top - low.z() - stand.headroom(),
                   low.shelves(),
                   low.postsOn()));
+      if (!footing.allows(c, l, built.get(c).get(l))) {
+        return false;
+      }
       if (l + 1 < needs.levels(c)) {
         return shelf(c, l + 1, top);
       }
@@ -220,60 +307,5 @@ final class StackFitter {
       topOfPosts[c] = 0;
       return false;
     }
-
-    /**
-     * Takes equal posts out of the stock, as many of the simplest making as there are; empty if too
-     * few.
-     */
-    private List<int[]> take(PostLength length, int wanted) {
-      List<int[]> taken = new ArrayList<>();
-      for (int[] making : length.makings()) {
-        while (taken.size() < wanted && isThere(making)) {
-          for (int kind : making) {
-            stock[kind]--;
-          }
-          taken.add(making);
-        }
-      }
-      if (taken.size() == wanted) {
-        return taken;
-      }
-      taken.forEach(this::putBack);
-      return List.of();
-    }
-
-    private boolean isThere(int[] making) {
-      if (making.length == 2 && making[0] == making[1]) {
-        return stock[making[0]] >= 2;
-      }
-      for (int kind : making) {
-        if (stock[kind] < 1) {
-          return false;
-        }
-      }
-      return true;
-    }
-
-    private void putBack(int[] making) {
-      for (int kind : making) {
-        stock[kind]++;
-      }
-    }
-  }
-
-  /** The plan of a keep-out: a bar with round ends, chamber frame. */
-  static Capsule bar(KeepOut keepOut) {
-    return new Capsule(
-        keepOut.from().x().millimetres(),
-        keepOut.from().y().millimetres(),
-        keepOut.to().x().millimetres(),
-        keepOut.to().y().millimetres(),
-        keepOut.across().millimetres() / 2);
-  }
-
-  /** Whether a post at a point would stand in a keep-out, seen from above. */
-  static boolean standsIn(KeepOut keepOut, Point at, double radius) {
-    Disc post = new Disc(at.x().millimetres(), at.y().millimetres(), radius);
-    return Gap.between(post, Pose.HERE, bar(keepOut), Pose.HERE) < 0;
   }
 }

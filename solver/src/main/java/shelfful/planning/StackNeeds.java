@@ -54,6 +54,16 @@ final class StackNeeds {
     return needs;
   }
 
+  /** The same with a level that carries something else. */
+  StackNeeds instead(int column, int level, Level other) {
+    StackNeeds needs = new StackNeeds(columns.size());
+    for (int c = 0; c < columns.size(); c++) {
+      needs.columns.get(c).addAll(columns.get(c));
+    }
+    needs.columns.get(column).set(level, other);
+    return needs;
+  }
+
   int levels(int column) {
     return columns.get(column).size();
   }

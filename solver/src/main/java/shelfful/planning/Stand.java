@@ -9,6 +9,7 @@ import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Kiln;
 import shelfful.kiln.Shelf;
+import shelfful.load.LayerPlace;
 import shelfful.load.LoadRequest;
 import shelfful.measure.Point;
 
@@ -86,6 +87,16 @@ final class Stand {
 
   List<Spot> spotsOf(int column) {
     return spotsOf.get(column);
+  }
+
+  /** Where a layer of a load lies; it must be of this column plan. */
+  LayerSlot slot(LayerPlace layer) {
+    for (int c = 0; c < columns(); c++) {
+      if (column(c).id().equals(layer.columnId())) {
+        return new LayerSlot(c, layer.level() - 1, layer.place());
+      }
+    }
+    throw new IllegalArgumentException("no column " + layer.columnId() + " in " + plan.id());
   }
 
   /** The posts there are to stand shelves on. */

@@ -22,6 +22,40 @@ class PlanRoundTripTest {
     assertThat(PlanWriter.bytes(SmallPlan.inspected(result.found().orElseThrow()))).isEqualTo(once);
   }
 
+  /** A locked layer holds the one under it: both come back locked, whoever wrote the file. */
+  @Test
+  void readsBackWhatStays() {
+    Load load = SmallPlan.kept();
+
+    byte[] bytes = PlanWriter.bytes(SmallPlan.inspected(load));
+    String text = new String(bytes, StandardCharsets.UTF_8);
+
+    assertThat(text).containsOnlyOnce("\"pinned\": true");
+    assertThat(text.split("\"locked\": true", -1)).hasSize(3);
+    assertThat(PlanReader.read("plan.json", bytes).found()).contains(load);
+    assertThat(read(text.replaceFirst("\"locked\": true", "\"locked\": false")).found())
+        .contains(load);
+  }
+
+  @Test
+  void keepsNothingWhereNothingIsSaid() {
+    assertThat(text()).doesNotContain("pinned").doesNotContain("locked");
+    assertThat(read(text()).found().orElseThrow().request().kept()).isEmpty();
+  }
+
+  @Test
+  void refusesAMarkThatIsNeitherTrueNorFalse() {
+    String pinned = text().replaceFirst("\"catcher\": true", "\"catcher\": true, \"pinned\": 1");
+    String locked = text().replaceFirst("\"shelf\": \"full\"", "$0, \"locked\": \"yes\"");
+
+    assertThat(read(pinned).problems())
+        .extracting(Problem::where)
+        .containsExactly("/layers/0/pieces/2/pinned");
+    assertThat(read(locked).problems())
+        .extracting(Problem::where)
+        .containsExactly("/layers/0/locked");
+  }
+
   @Test
   void savesAndKeepsTheVersionBefore(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("plan.json");

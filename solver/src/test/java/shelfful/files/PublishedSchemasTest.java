@@ -71,6 +71,8 @@ class PublishedSchemasTest {
     assertThat(errors("studio", written(StudioWriter.bytes(every)))).isEmpty();
     assertThat(errors("studio", written(StudioWriter.bytes(SmallStudio.demo())))).isEmpty();
     assertThat(errors("plan", written(PlanWriter.bytes(SmallPlan.inspected())))).isEmpty();
+    assertThat(errors("plan", written(PlanWriter.bytes(SmallPlan.inspected(SmallPlan.kept())))))
+        .isEmpty();
     for (String list : List.of("list-60.csv", "list-200.csv", "list-500.csv")) {
       var batches =
           BatchListReader.read(SmallStudio.DEMO.resolve(list), SmallStudio.demo())

@@ -3,11 +3,13 @@ package shelfful.files;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
 import shelfful.load.Firing;
+import shelfful.load.KeptSetting;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
@@ -82,6 +84,18 @@ final class SmallPlan {
                 LeftOut.Reason.OTHER_CONE,
                 "Ash celadon is fired to cone 10, this firing goes to cone 6.",
                 "Fire it with others of cone 10.")));
+  }
+
+  /** The same with a piece and a layer that stay. */
+  static Load kept() {
+    Load load = load();
+    KeptSetting kept = KeptSetting.of(load, Set.of("B1-002"), Set.of("L2"));
+    return new Load(
+        load.request().keeping(kept),
+        load.columnPlanId(),
+        load.layers(),
+        load.posts(),
+        load.leftOut());
   }
 
   private static Placement catcher() {

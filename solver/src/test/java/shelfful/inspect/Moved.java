@@ -7,10 +7,14 @@ import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.KeepOut;
 import shelfful.kiln.Kiln;
 import shelfful.kiln.ShelfPlace;
+import shelfful.load.KeptSetting;
 import shelfful.load.Layer;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
+import shelfful.load.LockedLayer;
+import shelfful.load.PinnedPiece;
 import shelfful.load.Placement;
+import shelfful.load.PostUnder;
 import shelfful.load.StandingPost;
 import shelfful.measure.Angle;
 import shelfful.measure.Point;
@@ -48,17 +52,7 @@ record Moved(
   }
 
   private Layer layer(Layer layer) {
-    return MirroredLoad.holding(
-        layer,
-        layer.placements().stream()
-            .map(
-                old ->
-                    new Placement(
-                        old.pieceId(),
-                        point.apply(old.at()),
-                        piece.apply(old.turn()),
-                        old.onCatcher()))
-            .toList());
+    return MirroredLoad.holding(layer, layer.placements().stream().map(this::placement).toList());
   }
 
   private LoadRequest request(LoadRequest old) {
@@ -74,7 +68,42 @@ record Moved(
             studio.posts(),
             studio.rules());
     return new LoadRequest(
-        moved, old.batches(), old.firing(), old.columnPlanId(), old.day(), old.seed(), old.steps());
+        moved,
+        old.batches(),
+        old.firing(),
+        old.columnPlanId(),
+        old.day(),
+        old.seed(),
+        old.steps(),
+        old.kept().map(this::kept));
+  }
+
+  private KeptSetting kept(KeptSetting old) {
+    return new KeptSetting(
+        old.columnPlanId(),
+        old.pieces().stream()
+            .map(
+                pin ->
+                    new PinnedPiece(
+                        pin.pieceId(), pin.layer(), point.apply(pin.at()), piece.apply(pin.turn())))
+            .toList(),
+        old.layers().stream().map(this::locked).toList());
+  }
+
+  private LockedLayer locked(LockedLayer old) {
+    return new LockedLayer(
+        old.layer(),
+        old.shelfId(),
+        old.z(),
+        old.placements().stream().map(this::placement).toList(),
+        old.posts().stream()
+            .map(post -> new PostUnder(point.apply(post.at()), post.base(), post.postIds()))
+            .toList());
+  }
+
+  private Placement placement(Placement old) {
+    return new Placement(
+        old.pieceId(), point.apply(old.at()), piece.apply(old.turn()), old.onCatcher());
   }
 
   private Kiln kiln(Kiln old) {

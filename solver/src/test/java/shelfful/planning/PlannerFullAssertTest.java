@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -15,8 +16,10 @@ import shelfful.fixture.Batches;
 import shelfful.fixture.Firings;
 import shelfful.fixture.RandomRequest;
 import shelfful.fixture.Studios;
+import shelfful.load.KeptSetting;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
+import shelfful.load.Placement;
 import shelfful.ware.Batch;
 import shelfful.ware.KeptApart;
 import shelfful.ware.KeptApart.Apartness;
@@ -40,7 +43,22 @@ class PlannerFullAssertTest {
     requests.put("halves over full", studio("halvesOverFull", 12));
     requests.put("full over halves", studio("fullOverHalves", 9));
     requests.put("drawn at random", RandomRequest.of(54));
+    requests.put("with pins and a locked layer", kept(studio("halvesOverFull", 12)));
+    requests.put("glazes apart, with pins", kept(apart()));
     return requests;
+  }
+
+  /** Every third piece of a first load stays, and its lowest layer as it is. */
+  private static LoadRequest kept(LoadRequest request) {
+    Load load = new LoadPlanner(request).plan(SearchBudget.ofSteps(2), better -> {});
+    Set<String> pins =
+        load.layers().stream()
+            .flatMap(layer -> layer.placements().stream())
+            .map(Placement::pieceId)
+            .filter(id -> Integer.parseInt(id.substring(id.length() - 3)) % 3 == 0)
+            .collect(Collectors.toSet());
+    assertThat(pins).isNotEmpty();
+    return request.keeping(KeptSetting.of(load, pins, Set.of(load.layers().get(0).id())));
   }
 
   private static LoadRequest apart() {

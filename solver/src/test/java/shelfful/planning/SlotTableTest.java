@@ -49,7 +49,7 @@ class SlotTableTest {
     for (int i = 0; i < 300; i++) {
       Sketch wanted = drawn(dice);
       carryOut(slots.changes(pieces, wanted));
-      assertThat(SlotCounts.of(pieces).sketch(bench.stand(), 2)).isEqualTo(wanted);
+      assertThat(SlotCounts.of(pieces).sketch(bench.stand(), new Sketch(1, 2))).isEqualTo(wanted);
     }
   }
 

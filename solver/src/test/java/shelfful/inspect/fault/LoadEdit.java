@@ -45,7 +45,8 @@ final class LoadEdit {
             asked.columnPlanId(),
             asked.day(),
             asked.seed(),
-            asked.steps()));
+            asked.steps(),
+            asked.kept()));
   }
 
   static Load batches(Load load, UnaryOperator<Batch> change) {
@@ -59,7 +60,8 @@ final class LoadEdit {
             asked.columnPlanId(),
             asked.day(),
             asked.seed(),
-            asked.steps()));
+            asked.steps(),
+            asked.kept()));
   }
 
   /** With every layer changed that is this very one. */
