@@ -77,7 +77,7 @@ public final class Spare {
     return least;
   }
 
-  private static double between(ShelfQuestion question, Placed a, Placed b) {
+  static double between(ShelfQuestion question, Placed a, Placed b) {
     BodyKind one = question.kinds().get(a.kind());
     BodyKind other = question.kinds().get(b.kind());
     return gap(one, a.pose(), other, b.pose()) - question.required(a.kind(), b.kind());

@@ -152,8 +152,7 @@ final class SketchJudge {
     return found;
   }
 
-  private void met(
-      Spot spot, LevelStand level, NumberedSpace space, int[] kinds, Packed found) {
+  private void met(Spot spot, LevelStand level, NumberedSpace space, int[] kinds, Packed found) {
     if (!found.bodies().isEmpty()) {
       met.met(spot, level.postsOn().isEmpty(), space, kinds);
     }

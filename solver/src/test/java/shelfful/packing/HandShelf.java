@@ -77,7 +77,7 @@ public final class HandShelf {
         new ShelfQuestion(other, question.kinds(), question.counts(), question.clearance());
     for (int i = 0; i < bodies.size(); i++) {
       Placed body = bodies.get(i);
-      if (Spare.inRooms(there, body) < 0 || Spare.fromObstacles(there, body) < 0) {
+      if (!isFree(there.space(), body)) {
         bodies.remove(i);
         return OptionalInt.of(body.kind());
       }
@@ -98,6 +98,13 @@ public final class HandShelf {
     return new Pose(x, y, turn * QUARTER);
   }
 
+  /** Whether a body keeps clear of what the shelf itself has round it and on it. */
+  private boolean isFree(ShelfSpace space, Placed body) {
+    BodyKind kind = question.kinds().get(body.kind());
+    return Spare.inRooms(space, kind, body.pose()) >= 0
+        && Spare.fromObstacles(space, kind, body.pose()) >= 0;
+  }
+
   private boolean goes(Placed body) {
     Pose at = body.pose();
     if (Math.hypot(at.x() - round.x(), at.y() - round.y()) > round.radius()) {
@@ -108,7 +115,7 @@ public final class HandShelf {
         return false;
       }
     }
-    if (Spare.inRooms(question, body) < 0 || Spare.fromObstacles(question, body) < 0) {
+    if (!isFree(question.space(), body)) {
       return false;
     }
     for (Placed other : bodies) {

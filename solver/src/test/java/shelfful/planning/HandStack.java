@@ -53,7 +53,8 @@ final class HandStack {
   }
 
   Load asLoad() {
-    return new LoadComposer(judge, (space, kinds, found) -> found).compose(sketch);
+    return new LoadComposer(judge, (space, kinds, found) -> found, Optional.empty())
+        .compose(sketch);
   }
 
   /** The open column that reaches least high, or −1; a column waits for those it stands on. */

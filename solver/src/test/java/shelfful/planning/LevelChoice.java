@@ -33,7 +33,8 @@ record LevelChoice(LevelPool pool, List<PooledLevel> levels, int[] placed) {
       Sketch sketch = sketch(order, kept);
       BitSet wrong = wrong(sketch, kept);
       if (wrong.isEmpty() && pool.judge().judge(sketch).broken() == 0) {
-        LoadComposer composer = new LoadComposer(pool.judge(), (space, kinds, found) -> found);
+        LoadComposer composer =
+            new LoadComposer(pool.judge(), (space, kinds, found) -> found, Optional.empty());
         return Optional.of(new Stacked(composer.compose(sketch), Merit.of(sketch, pool.judge())));
       }
       if (wrong.isEmpty()) {
