@@ -1,6 +1,7 @@
 package shelfful.bound;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import shelfful.bound.ColumnLevels.Rise;
 
@@ -99,7 +100,7 @@ final class CarriedColumns implements Cluster {
         candidates.add(new Candidate(one.without, most, one.rise, one.uppers, key));
       }
     }
-    candidates.sort(java.util.Comparator.comparingDouble(Candidate::atMost).reversed());
+    candidates.sort(Comparator.comparingDouble(Candidate::atMost).reversed());
     return exact(way, candidates, known);
   }
 

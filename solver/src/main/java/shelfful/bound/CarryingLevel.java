@@ -1,10 +1,12 @@
 package shelfful.bound;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import shelfful.geometry.Region;
 import shelfful.measure.Point;
 
 /**
@@ -65,7 +67,7 @@ final class CarryingLevel {
 
   /** Whether nothing can stand beside all the upper columns' shelves. */
   private boolean isCovered() {
-    List<Integer> none = new ArrayList<>(java.util.Collections.nCopies(uppers.size(), -1));
+    List<Integer> none = new ArrayList<>(Collections.nCopies(uppers.size(), -1));
     return outside(none).stream().allMatch(ConvexPolygon::isEmpty);
   }
 
@@ -82,7 +84,7 @@ final class CarryingLevel {
     List<Limit> all = new ArrayList<>(limits);
     for (int u = 0; u < classes.size(); u++) {
       if (classes.get(u) != OPEN) {
-        List<Integer> alone = new ArrayList<>(java.util.Collections.nCopies(classes.size(), OPEN));
+        List<Integer> alone = new ArrayList<>(Collections.nCopies(classes.size(), OPEN));
         alone.set(u, classes.get(u));
         all.addAll(lower.limits().tall(blocked(alone)));
       }
@@ -120,7 +122,7 @@ final class CarryingLevel {
   }
 
   private List<ConvexPolygon> makeOutside(List<Integer> marked) {
-    List<shelfful.geometry.Region> shelves = new ArrayList<>();
+    List<Region> shelves = new ArrayList<>();
     for (int u = 0; u < marked.size(); u++) {
       if (marked.get(u) != OPEN && uppers.get(u).isUniform()) {
         shelves.addAll(uppers.get(u).outlines());

@@ -56,7 +56,7 @@ final class CellBound {
    * The level at which a corner inside pays for itself: side/cos² x less the price, where x/cos² x
    * - tan x = price pi / (6 side).
    */
-  private static double inside(double side, double price) {
+  static double inside(double side, double price) {
     double sought = price * Math.PI / (6 * side);
     double low = 0;
     double high = Math.PI / 2;
@@ -109,7 +109,7 @@ final class CellBound {
   }
 
   /** The least of {@code weight tan x - level x} over x from 0. */
-  private static double least(double weight, double level) {
+  static double least(double weight, double level) {
     if (level <= weight) {
       return 0;
     }

@@ -1,6 +1,7 @@
 package shelfful.bound;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import shelfful.geometry.Region;
@@ -38,16 +39,25 @@ final class ColumnLevels {
             .mapToLong(Length::micrometres)
             .min()
             .orElse(1);
-    this.mostLevels =
-        shelves.stream()
-            .mapToInt(kinds -> kinds.stream().mapToInt(Shelf::count).sum())
-            .min()
-            .orElse(0);
+    this.mostLevels = mostLevels(shelves);
     this.covered = shelves.stream().allMatch(ColumnLevels::isAlike);
     this.limits =
         new LevelLimits(new LevelRoom(task.studio(), task.kiln(), column, shelves), task.pieces());
     this.between = worths(column.posts());
     this.top = worths(List.of());
+  }
+
+  /** So many levels at most as the scarcest place, and all places together, have shelves for. */
+  private static int mostLevels(List<List<Shelf>> shelves) {
+    int most = stock(shelves.stream().flatMap(List::stream).toList()) / shelves.size();
+    for (List<Shelf> kinds : shelves) {
+      most = Math.min(most, stock(kinds));
+    }
+    return most;
+  }
+
+  private static int stock(List<Shelf> kinds) {
+    return kinds.stream().distinct().mapToInt(Shelf::count).sum();
   }
 
   private static boolean isAlike(List<Shelf> kinds) {
@@ -84,6 +94,11 @@ final class ColumnLevels {
 
   long thickness() {
     return thickness;
+  }
+
+  /** No more levels than there are shelves for. */
+  int mostLevels() {
+    return mostLevels;
   }
 
   /** Whether every level can be built at all. */
@@ -234,8 +249,8 @@ final class ColumnLevels {
 
   private static List<Rise> best(List<Rise> all) {
     all.sort(
-        java.util.Comparator.comparingLong(Rise::top)
-            .thenComparing(java.util.Comparator.comparingDouble(Rise::worth).reversed()));
+        Comparator.comparingLong(Rise::top)
+            .thenComparing(Comparator.comparingDouble(Rise::worth).reversed()));
     List<Rise> kept = new ArrayList<>();
     double most = Double.NEGATIVE_INFINITY;
     for (Rise rise : all) {

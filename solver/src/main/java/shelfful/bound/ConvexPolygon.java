@@ -183,6 +183,15 @@ final class ConvexPolygon {
     return most;
   }
 
+  /** The distance of the farthest corner from a point. */
+  double farthestFrom(double x, double y) {
+    double most = 0;
+    for (Corner corner : corners) {
+      most = Math.max(most, Math.hypot(corner.x - x, corner.y - y));
+    }
+    return most;
+  }
+
   double area() {
     double twice = 0;
     for (int i = 0; i < corners.size(); i++) {

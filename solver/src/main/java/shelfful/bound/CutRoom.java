@@ -13,8 +13,10 @@ import shelfful.measure.Point;
  * @param rim of it
  * @param sections of every piece that is there at the height
  * @param halfGap no piece asks for a wider one
+ * @param round the same room as a disc, or null for the polygon
  */
-record CutRoom(ConvexPolygon polygon, RoomRim rim, List<Section> sections, double halfGap) {
+record CutRoom(
+    ConvexPolygon polygon, RoomRim rim, List<Section> sections, double halfGap, RoundRoom round) {
   /** A post's middle may be so far from its position, and the judge passes it, mm. */
   private static final double POST_OFF = 1;
 
@@ -27,8 +29,19 @@ record CutRoom(ConvexPolygon polygon, RoomRim rim, List<Section> sections, doubl
     return shares;
   }
 
+  /** What the room has to give under some prices. */
+  double room(CellPrices prices) {
+    return round == null ? CellBound.room(polygon, prices) : round.room(prices);
+  }
+
+  private double disc(double radius, double toWall, double toEdge, CellPrices prices) {
+    return round == null
+        ? CellBound.share(rim, radius, toWall, toEdge, prices)
+        : round.share(radius, toWall, prices);
+  }
+
   private double share(Section section, CellPrices prices) {
-    double disc = CellBound.share(rim, section.inner(), section.toWall(), section.toEdge(), prices);
+    double disc = disc(section.inner(), section.toWall(), section.toEdge(), prices);
     boolean whole = section.toEdge() >= section.outer();
     if (section.outer() <= section.inner() || !whole) {
       return disc;
@@ -61,9 +74,9 @@ record CutRoom(ConvexPolygon polygon, RoomRim rim, List<Section> sections, doubl
     for (Point point : at) {
       double x = point.x().millimetres();
       double y = point.y().millimetres();
-      double toWall = polygon.depth(x, y, Side.WALL) - POST_OFF;
-      double toEdge = polygon.depth(x, y, Side.EDGE) - POST_OFF;
-      taken += CellBound.share(rim, grown, toWall, toEdge, prices);
+      double toWall = round == null ? polygon.depth(x, y, Side.WALL) : round.depth(x, y);
+      double toEdge = round == null ? polygon.depth(x, y, Side.EDGE) : toWall;
+      taken += disc(grown, toWall - POST_OFF, toEdge - POST_OFF, prices);
     }
     return taken;
   }

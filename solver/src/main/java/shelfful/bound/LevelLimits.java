@@ -2,9 +2,11 @@ package shelfful.bound;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import shelfful.bound.ConvexPolygon.Side;
 import shelfful.geometry.Shape;
 import shelfful.measure.Point;
@@ -20,11 +22,15 @@ final class LevelLimits {
   private static final int RADII = 5;
   private static final int ROOMS = 3;
 
+  /** A room is taken for round when the disc round it is larger by no more than this. */
+  private static final double ROUNDISH = 1.05;
+
   private final LevelRoom level;
   private final List<PieceSizes> pieces;
   private final double halfGap;
   private final List<ConvexPolygon> axes = new ArrayList<>();
   private final List<Draft> drafts = new ArrayList<>();
+  private final List<Limit> proven = new ArrayList<>();
 
   /** A limit before posts take their part. */
   private record Draft(LimitCause cause, CutRoom room, CellPrices prices, double[] shares) {}
@@ -95,7 +101,7 @@ final class LevelLimits {
     if (sections.isEmpty()) {
       return;
     }
-    CutRoom cut = new CutRoom(room, new RoomRim(room), sections, halfGap);
+    CutRoom cut = new CutRoom(room, new RoomRim(room), sections, halfGap, null);
     double[] radii = sections.stream().mapToDouble(Section::inner).toArray();
     for (double radius : some(radii, ROOMS)) {
       CellPrices prices = CellPrices.tunedTo(radius);
@@ -125,6 +131,9 @@ final class LevelLimits {
       over[j] = shapes.get(j).outerRadius() + piece.growth() - level.insideShelf(piece);
       radii[j] = shapes.get(j).innerRadius() + piece.growth();
     }
+    if (!there.isEmpty()) {
+      records(there, radii);
+    }
     TreeSet<Double> overhangs = some(over, ROOMS);
     for (double overhang : overhangs) {
       ConvexPolygon room = level.room(level.wallInset(halfGap), -overhang);
@@ -134,7 +143,35 @@ final class LevelLimits {
           add(LimitCause.AREA, cut, CellPrices.none());
         }
         some(radii, RADII).forEach(radius -> draft(cut, CellPrices.tunedTo(radius)));
+        RoundRoom round = RoundRoom.round(room);
+        if (round.area() < ROUNDISH * room.area()) {
+          CutRoom disc = round(cut, round);
+          some(radii, RADII)
+              .forEach(radius -> add(LimitCause.SPACING, disc, round.tunedTo(radius)));
+        }
       }
+    }
+  }
+
+  /** Pieces at least so large in the disc that holds all their axes, against the proven records. */
+  private void records(List<Integer> there, double[] radii) {
+    int[] order =
+        IntStream.range(0, radii.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(j -> -radii[j]))
+            .mapToInt(j -> j)
+            .toArray();
+    double[] shares = new double[pieces.size()];
+    ConvexPolygon axis = ConvexPolygon.nowhere();
+    for (int at = 0; at < order.length; at++) {
+      int j = order[at];
+      shares[there.get(j)] = 1;
+      axis = axis.hullWith(axes.get(there.get(j)), Side.EDGE);
+      int most = ProvenRecords.most(RoundRoom.round(axis).radius() / radii[j] + 1);
+      if (most == Integer.MAX_VALUE) {
+        return;
+      }
+      proven.add(new Limit(LimitCause.SPACING, shares.clone(), most));
     }
   }
 
@@ -160,7 +197,17 @@ final class LevelLimits {
               room.leastDepth(axes.get(i), Side.WALL),
               room.leastDepth(axes.get(i), Side.EDGE)));
     }
-    return new CutRoom(room, new RoomRim(room), sections, halfGap);
+    return new CutRoom(room, new RoomRim(room), sections, halfGap, null);
+  }
+
+  /** The same in the disc round the room. */
+  private CutRoom round(CutRoom cut, RoundRoom round) {
+    List<Section> sections = new ArrayList<>();
+    for (Section one : cut.sections()) {
+      double depth = round.leastDepth(axes.get(one.piece()));
+      sections.add(new Section(one.piece(), one.shape(), one.growth(), depth, depth));
+    }
+    return new CutRoom(cut.polygon(), cut.rim(), sections, halfGap, round);
   }
 
   private void draft(CutRoom cut, CellPrices prices) {
@@ -177,14 +224,12 @@ final class LevelLimits {
 
   /** All limits when posts stand at these points of the level. */
   List<Limit> limits(List<Point> posts) {
-    List<Limit> limits = new ArrayList<>();
+    List<Limit> limits = new ArrayList<>(proven);
     double[] grams = pieces.stream().mapToDouble(piece -> piece.offer().grams()).toArray();
     limits.add(new Limit(LimitCause.MASS, grams, level.grams()));
     double radius = level.postRadius() + level.rules().clearances().wareToPost().millimetres();
     for (Draft draft : drafts) {
-      double room =
-          CellBound.room(draft.room.polygon(), draft.prices)
-              - draft.room.posts(posts, radius, draft.prices);
+      double room = draft.room.room(draft.prices) - draft.room.posts(posts, radius, draft.prices);
       double largest = Arrays.stream(draft.shares).max().orElse(0);
       Limit limit = new Limit(draft.cause, draft.shares, Math.max(room, largest));
       limits.add(limit);

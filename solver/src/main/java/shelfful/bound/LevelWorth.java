@@ -1,30 +1,46 @@
 package shelfful.bound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The most that the pieces of one level can be worth, under some prices of pieces. */
 final class LevelWorth {
   private static final int ROUNDS = 12;
   private static final int KEPT = 10;
+  private static final double ROUNDING = 1e-6;
 
   private final List<Limit> limits;
   private final double[] counts;
   private final int[] inClass;
   private final List<Limit> active = new ArrayList<>();
   private double[] amounts;
+  private double[] prices = new double[0];
+  private final LimitCause[] stoppedBy;
 
   /** Sets up the level for the pieces of one class of heights. */
   LevelWorth(List<Limit> limits, double[] counts, int[] inClass) {
     this.limits = limits;
-    this.counts = counts;
+    this.counts = counts.clone();
+    this.stoppedBy = new LimitCause[counts.length];
+    for (Limit limit : limits) {
+      for (int i : inClass) {
+        if (limit.shares()[i] > 0) {
+          double alone = Math.floor(limit.room() / limit.shares()[i] + ROUNDING);
+          if (alone < this.counts[i]) {
+            this.counts[i] = Math.max(0, alone);
+            stoppedBy[i] = limit.cause();
+          }
+        }
+      }
+    }
     this.inClass = inClass;
     this.amounts = new double[counts.length];
   }
 
   /** An upper bound of the worth of a level when each piece of offer i is worth so much. */
   double most(double[] worth) {
-    int[] wanted = java.util.Arrays.stream(inClass).filter(i -> worth[i] > 0).toArray();
+    int[] wanted = Arrays.stream(inClass).filter(i -> worth[i] > 0).toArray();
     double[] value = new double[wanted.length];
     double[] bound = new double[wanted.length];
     for (int j = 0; j < wanted.length; j++) {
@@ -43,7 +59,8 @@ final class LevelWorth {
       }
       SmallProgram program = new SmallProgram(value, bound, shares, rooms);
       program.solve();
-      best = Math.min(best, dual(value, bound, shares, rooms, program.prices()));
+      prices = program.prices();
+      best = Math.min(best, dual(value, bound, shares, rooms, prices));
       keep(wanted, program.amounts());
       if (!addViolated()) {
         break;
@@ -96,11 +113,31 @@ final class LevelWorth {
       active.remove(0);
     }
     active.add(worst);
+    prices = new double[0];
     return true;
   }
 
   /** What the last bound put on the level, in fractions of pieces. */
   double[] amounts() {
     return amounts;
+  }
+
+  /** What stopped the last bound, or the height when everything low enough stands there. */
+  LimitCause cause() {
+    LimitCause cause = LimitCause.HEIGHT;
+    double most = 0;
+    for (int i : inClass) {
+      if (stoppedBy[i] != null && amounts[i] >= counts[i] && amounts[i] > 0) {
+        cause = stoppedBy[i];
+      }
+    }
+    for (int r = 0; r < prices.length; r++) {
+      double paid = prices[r] * active.get(r).room();
+      if (paid > most) {
+        most = paid;
+        cause = active.get(r).cause();
+      }
+    }
+    return cause;
   }
 }

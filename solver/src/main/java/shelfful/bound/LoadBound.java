@@ -75,6 +75,12 @@ public final class LoadBound {
     return (int) Math.floor(most * (1 + ROUNDING) + ROUNDING);
   }
 
+  /** What {@link #mostPieces} is owed to. */
+  public LimitCause cause() {
+    int list = (int) Arrays.stream(task.counts()).sum();
+    return pieces.isEmpty() || mostPieces() >= list ? LimitCause.LIST : loosest(pieces).cause();
+  }
+
   /** No load is worth more points. */
   public long mostWorth() {
     double most = 0;

@@ -1,5 +1,7 @@
 package shelfful.bound;
 
+import java.util.Arrays;
+
 /** How the rim of a room turns: what one cell can have of it without being large itself. */
 final class RoomRim {
   private static final double FULL_TURN = 2 * Math.PI;
@@ -28,8 +30,8 @@ final class RoomRim {
         corners++;
       }
     }
-    this.x = java.util.Arrays.copyOf(xs, corners);
-    this.y = java.util.Arrays.copyOf(ys, corners);
+    this.x = Arrays.copyOf(xs, corners);
+    this.y = Arrays.copyOf(ys, corners);
     this.turn = new double[corners];
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < corners; i++) {

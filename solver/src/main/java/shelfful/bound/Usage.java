@@ -1,5 +1,8 @@
 package shelfful.bound;
 
+import java.util.EnumMap;
+import java.util.Map;
+
 /** What the best stacks of one step are worth, and what is left of everything. */
 final class Usage {
   private final PostChoice choice;
@@ -7,6 +10,8 @@ final class Usage {
   private final double[] pieces;
   private final double[] posts;
   private final double[] shelves;
+  private final Map<LimitCause, Integer> causes = new EnumMap<>(LimitCause.class);
+  private boolean outOfShelves;
   private double value;
 
   Usage(PostChoice choice, Prices prices, double[] pieces, double[] posts, double[] shelves) {
@@ -27,13 +32,16 @@ final class Usage {
 
   /** Counts what a pile of a column uses. */
   void take(ColumnLevels column, Pile pile) {
+    int levels = 0;
     for (Pile level = pile; level != null; level = level.above()) {
+      levels++;
       takeShelves(column);
       if (level.post() >= 0) {
         takePosts(level.post(), column.posts());
       }
       takePieces(level.level());
     }
+    outOfShelves |= levels >= column.mostLevels();
   }
 
   void takeShelves(ColumnLevels column) {
@@ -50,11 +58,25 @@ final class Usage {
 
   void takePieces(LevelWorth level) {
     if (level != null) {
+      causes.merge(level.cause(), 1, Integer::sum);
       double[] amounts = level.amounts();
       for (int i = 0; i < pieces.length; i++) {
         pieces[i] -= amounts[i];
       }
     }
+  }
+
+  /** Whether some column has as many levels as there are shelves for. */
+  boolean isOutOfShelves() {
+    return outOfShelves;
+  }
+
+  /** What stops most levels; the height when there is none. */
+  LimitCause cause() {
+    return causes.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .orElse(LimitCause.HEIGHT);
   }
 
   double[] pieces() {
