@@ -56,6 +56,10 @@ class ArchitectureTest {
           "org.optaplanner");
 
   @ArchTest
+  static final ArchRule boundKnowsTheRequestAndNoPlan =
+      only("bound", "load", "studio", "kiln", "ware", "measure", "packing", "geometry", "planning");
+
+  @ArchTest
   static final ArchRule theJudgeIsIndependent =
       only("inspect", "load", "studio", "kiln", "ware", "measure")
           .because("a judge that shares code with the planner shares its faults");

@@ -18,11 +18,13 @@ import shelfful.planning.SearchBudget;
  * dropped with a report. Runs once; {@link #stop()} may be called from any thread.
  */
 public final class PlanALoad {
+  private final LoadRequest request;
   private final LoadPlanner planner;
   private final Inspector inspector = new Inspector();
   private volatile InspectedLoad best;
 
   public PlanALoad(LoadRequest request) {
+    this.request = request;
     this.planner = new LoadPlanner(request);
   }
 
@@ -50,6 +52,14 @@ public final class PlanALoad {
   /** The best inspected load so far, or empty before the first. */
   public Optional<InspectedLoad> best() {
     return Optional.ofNullable(best);
+  }
+
+  /**
+   * What no load of this request can exceed. Worked out anew at each call, in a second or so; may
+   * be called from any thread, while planning runs or after.
+   */
+  public LoadLimit limit() {
+    return LoadLimit.of(request);
   }
 
   /**

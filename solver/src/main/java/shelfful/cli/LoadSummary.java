@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import shelfful.app.LoadLimit;
 import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.LayerFigures;
 import shelfful.load.Layer;
@@ -18,21 +19,24 @@ import shelfful.ware.Piece;
 /** A load in a few lines of text. */
 final class LoadSummary {
   private final InspectedLoad inspected;
+  private final LoadLimit limit;
   private final LengthUnit unit;
   private final Map<String, Piece> pieces;
 
-  private LoadSummary(InspectedLoad inspected, LengthUnit unit) {
+  private LoadSummary(InspectedLoad inspected, LoadLimit limit, LengthUnit unit) {
     this.inspected = inspected;
+    this.limit = limit;
     this.unit = unit;
     this.pieces =
         inspected.load().request().pieces().stream()
             .collect(Collectors.toMap(Piece::id, piece -> piece));
   }
 
-  static List<String> of(InspectedLoad load, LengthUnit unit) {
-    LoadSummary summary = new LoadSummary(load, unit);
+  static List<String> of(InspectedLoad load, LoadLimit limit, LengthUnit unit) {
+    LoadSummary summary = new LoadSummary(load, limit, unit);
     List<String> lines = new ArrayList<>();
     lines.add(summary.heading());
+    lines.add(summary.limit.sentence(load.load().placed()));
     lines.add("");
     lines.addAll(summary.layers());
     if (!load.load().leftOut().isEmpty()) {

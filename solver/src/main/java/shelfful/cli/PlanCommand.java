@@ -23,6 +23,7 @@ import shelfful.kiln.Kiln;
 import shelfful.load.Firing;
 import shelfful.load.LoadRequest;
 import shelfful.measure.Cone;
+import shelfful.measure.LengthUnit;
 import shelfful.studio.Studio;
 import shelfful.ware.Batch;
 
@@ -116,17 +117,17 @@ final class PlanCommand implements Callable<Integer> {
     }
     PlanFiles files = new PlanFiles(folder, listFile, sheets);
     files.save(load.get());
-    print(load.get(), files);
+    print(load.get(), planning, files);
     return byHand.happened() ? ExitCodes.STOPPED : ExitCodes.DONE;
   }
 
-  private void print(InspectedLoad load, PlanFiles files) {
+  private void print(InspectedLoad load, PlanALoad planning, PlanFiles files) {
     if (json) {
       out.write(files.planBytes(), 0, files.planBytes().length);
       out.flush();
     } else {
-      LoadSummary.of(load, sheets.unitOr(load.load().request().studio().unit()))
-          .forEach(out::println);
+      LengthUnit unit = sheets.unitOr(load.load().request().studio().unit());
+      LoadSummary.of(load, planning.limit(), unit).forEach(out::println);
       out.println();
       out.println("Plan    " + files.plan());
       out.println("Sheets  " + files.sheets());

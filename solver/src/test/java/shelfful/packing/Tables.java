@@ -8,21 +8,21 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Published tables of best-known packings, by number of circles. */
-final class Tables {
+public final class Tables {
   private Tables() {}
 
   /** Container radius over circle radius: the record tables of equal circles in a circle. */
-  static Map<Integer, Double> circlesInCircle() {
+  public static Map<Integer, Double> circlesInCircle() {
     return read("circles_in_circle.csv");
   }
 
   /** Side over circle radius: equal circles in a square. */
-  static Map<Integer, Double> circlesInSquare() {
+  public static Map<Integer, Double> circlesInSquare() {
     return read("circles_in_square.csv");
   }
 
   /** Radius of the smallest circle known to hold radii 1 to n (Ye, Huang, Lu 2013). */
-  static Map<Integer, Double> radiiOneTo() {
+  public static Map<Integer, Double> radiiOneTo() {
     return read("radii_one_to_n.csv");
   }
 

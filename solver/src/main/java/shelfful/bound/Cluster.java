@@ -1,0 +1,7 @@
+package shelfful.bound;
+
+/** Columns that stand on each other: what they can hold together. */
+interface Cluster {
+  /** Adds the best that the columns can be worth, and what it uses. */
+  void best(Prices prices, Usage usage);
+}

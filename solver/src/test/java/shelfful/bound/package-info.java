@@ -1,0 +1,2 @@
+/** Tests of the bound of a whole load. */
+package shelfful.bound;
