@@ -11,15 +11,13 @@ import java.util.List;
  */
 public final class LayerChoice {
   private static final int CLASSES_TRIED = 5;
-  private static final int CONTENTS_TRIED = 3;
   private static final double LEAST_GAIN = 1e-6;
 
   private final ChoiceProblem problem;
   private final StackCheck check;
   private final double[] prices;
   private final PricedStacks stacks;
-  private final List<List<KnownLayer>> under = new ArrayList<>();
-  private final List<List<KnownLayer>> onTop = new ArrayList<>();
+  private final DearestContents offers;
   private final List<List<ChosenLevel>> chosen = new ArrayList<>();
   private final int[] used;
   private long nodesLeft;
@@ -37,17 +35,7 @@ public final class LayerChoice {
     this.prices = prices;
     this.stacks = new PricedStacks(problem, pool);
     stacks.at(prices);
-    Comparator<KnownLayer> dearestFirst =
-        Comparator.comparingDouble(layer -> -PricedStacks.priced(layer, prices));
-    for (int spot = 0; spot < problem.spots(); spot++) {
-      List<KnownLayer> below = new ArrayList<>(pool.under(spot));
-      List<KnownLayer> any = new ArrayList<>(pool.onTop(spot));
-      any.addAll(below);
-      below.sort(dearestFirst);
-      any.sort(dearestFirst);
-      under.add(below);
-      onTop.add(any);
-    }
+    this.offers = new DearestContents(problem, pool, prices);
     for (int c = 0; c < problem.columns().size(); c++) {
       chosen.add(new ArrayList<>());
     }
@@ -197,24 +185,13 @@ public final class LayerChoice {
     for (int k = 0; k <= highest; k++) {
       long takes = top ? column.top()[k] : column.middle()[k];
       double value = top ? stacks.top(c, k) : stacks.middle(c, k);
-      if (takes <= room && isKnown(c, k, top)) {
+      if (takes <= room && offers.isKnown(c, k, top)) {
         fitting.add(k);
         promise[k] = value + stacks.levels(c, levels - 1, room - takes);
       }
     }
     fitting.sort(Comparator.comparingDouble(k -> -promise[k]));
     return fitting.subList(0, Math.min(CLASSES_TRIED, fitting.size()));
-  }
-
-  private boolean isKnown(int c, int heightClass, boolean top) {
-    for (int spot : problem.columns().get(c).spots()) {
-      for (KnownLayer layer : (top ? onTop : under).get(spot)) {
-        if (layer.heightClass() == heightClass) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   /** A level whose places are being given contents. */
@@ -233,7 +210,8 @@ public final class LayerChoice {
       }
       return;
     }
-    for (KnownLayer layer : dearest(filling, spots[place])) {
+    for (KnownLayer layer :
+        offers.few(spots[place], filling.heightClass(), filling.onTop(), used)) {
       count(layer, 1);
       sofar.add(layer);
       if (nodesLeft > 0 && !hopeless(filling.rest() + rest(filling, place + 1))) {
@@ -249,12 +227,7 @@ public final class LayerChoice {
     int[] spots = problem.columns().get(filling.column()).spots();
     double value = 0;
     for (int place = from; place < spots.length; place++) {
-      for (KnownLayer layer : (filling.onTop() ? onTop : under).get(spots[place])) {
-        if (layer.heightClass() <= filling.heightClass()) {
-          value += PricedStacks.priced(layer, prices);
-          break;
-        }
-      }
+      value += offers.most(spots[place], filling.heightClass(), filling.onTop());
     }
     return value;
   }
@@ -263,44 +236,5 @@ public final class LayerChoice {
     for (int kind = 0; kind < used.length; kind++) {
       used[kind] += times * layer.counts()[kind];
     }
-  }
-
-  /** The few contents that are dearest when no kind is bought more often than there still is. */
-  private List<KnownLayer> dearest(Filling filling, int spot) {
-    List<KnownLayer> few = new ArrayList<>();
-    List<Double> values = new ArrayList<>();
-    for (KnownLayer layer : (filling.onTop() ? onTop : under).get(spot)) {
-      if (layer.heightClass() > filling.heightClass()) {
-        continue;
-      }
-      boolean enough = few.size() == CONTENTS_TRIED;
-      double last = enough ? values.get(few.size() - 1) : Double.NEGATIVE_INFINITY;
-      if (enough && PricedStacks.priced(layer, prices) <= last) {
-        break;
-      }
-      double value = still(layer);
-      if (value > last) {
-        int at = few.size();
-        while (at > 0 && values.get(at - 1) < value) {
-          at--;
-        }
-        few.add(at, layer);
-        values.add(at, value);
-        if (few.size() > CONTENTS_TRIED) {
-          few.remove(CONTENTS_TRIED);
-          values.remove(CONTENTS_TRIED);
-        }
-      }
-    }
-    return few;
-  }
-
-  private double still(KnownLayer layer) {
-    double value = 0;
-    for (int kind = 0; kind < used.length; kind++) {
-      int left = Math.max(0, problem.worth().most(kind) - used[kind]);
-      value += prices[kind] * Math.min(left, layer.counts()[kind]);
-    }
-    return value;
   }
 }

@@ -12,7 +12,7 @@ import shelfful.choice.Prices;
  * the layers that are worth most together.
  */
 final class LayerChooser {
-  private static final int FIRST_ROUNDS = 150;
+  private static final int FIRST_ROUNDS = 50;
   private static final int ROUNDS = 15;
   private static final long NODES = 1500;
 

@@ -58,7 +58,7 @@ final class LoadSearch {
     if (pieces.isEmpty() || stop.getAsBoolean()) {
       return start;
     }
-    rulebook.bench().until(budget);
+    rulebook.bench().until(budget, this::end);
     KilnLoad load = new KilnLoad(pieces, rulebook.bench().slots().slots(), rulebook);
     rulebook.bench().slots().changes(pieces, start).forEach(c -> c.piece().setSlot(c.to()));
     Solver<KilnLoad> solver = SolverFactory.<KilnLoad>create(config(budget, seed)).buildSolver();

@@ -96,30 +96,10 @@ final class StackFitter {
         built.add(new ArrayList<>());
       }
       locked.posts().forEach(post -> stock.takeOut(cupboard.making(post.postIds())));
+      LeastHeights least = new LeastHeights(stand, needs, choice, StackFitter.this::shortest);
       for (int c = stand.columns() - 1; c >= 0; c--) {
-        leastFrom[c] = leastFrom(c);
+        leastFrom[c] = least.from(c, leastFrom);
       }
-    }
-
-    /**
-     * For each level the least height from its underside to the highest thing over it, the columns
-     * on top included: what cannot be built under the ceiling is given up at once.
-     */
-    private long[] leastFrom(int c) {
-      int levels = needs.levels(c);
-      long[] least = new long[levels + 1];
-      for (int upper : stand.above(c)) {
-        boolean later = upper > c && needs.isBuilt(upper);
-        least[levels] = Math.max(least[levels], later ? leastFrom[upper][0] : 0);
-      }
-      for (int l = levels - 1; l >= 0; l--) {
-        long tallest = needs.level(c, l).tallest();
-        boolean onTop = l == levels - 1 && least[levels] == 0;
-        long post = Math.max(tallest + stand.headroom(), stand.leastLayer());
-        long thickness = choice.shelves(c, l).get(0).thickness().micrometres();
-        least[l] = thickness + (onTop ? tallest : shortest(post) + least[l + 1]);
-      }
-      return least;
     }
 
     Stacking result() {

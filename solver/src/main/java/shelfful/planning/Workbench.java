@@ -6,6 +6,7 @@ final class Workbench {
   private final SlotTable slots;
   private final int mostLevels;
   private SearchBudget budget = SearchBudget.ofSteps(1);
+  private Runnable atTheEnd = () -> {};
 
   /**
    * @param rebuilder makes proposals
@@ -26,13 +27,18 @@ final class Workbench {
     return slots;
   }
 
-  /** From now on makes proposals until a budget is spent. */
-  void until(SearchBudget next) {
+  /** From now on makes proposals until a budget is spent, and then says so. */
+  void until(SearchBudget next, Runnable spent) {
     budget = next;
+    atTheEnd = spent;
   }
 
   boolean isTimeUp() {
-    return !budget.isInSteps() && budget.isSpent();
+    boolean over = !budget.isInSteps() && budget.isSpent();
+    if (over) {
+      atTheEnd.run();
+    }
+    return over;
   }
 
   boolean hasRoomFor(Sketch sketch) {
