@@ -113,7 +113,7 @@ public final class LoadBenchmark implements Callable<Integer> {
     }
     LoadRequest asked = subject.asked();
     return new Result(
-        subject.name(), asked.pieces().size(), Limit.UNKNOWN.of(asked), runs);
+        subject.name(), asked.pieces().size(), Limit.PROVEN.of(asked), runs);
   }
 
   private PlannedLoad.Budget budget() {
