@@ -40,6 +40,9 @@ final class GlazePalette {
   }
 
   GlazeSign of(SetPiece piece) {
-    return piece.glaze().map(glaze -> signs.get(glaze.id())).orElse(GlazeSign.NOT_GLAZED);
+    return piece
+        .glaze()
+        .map(glaze -> signs.getOrDefault(glaze.id(), sign(glaze, signs.size())))
+        .orElse(GlazeSign.NOT_GLAZED);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.JudgedLoad;
 import shelfful.load.LeftOut;
 import shelfful.measure.LengthUnit;
 import shelfful.ware.Batch;
@@ -41,10 +41,10 @@ public record LoadLists(
   /**
    * Lists a load.
    *
-   * @param load passed by the judge
+   * @param load seen by the judge
    * @param unit every length is written in
    */
-  public static LoadLists of(InspectedLoad load, LengthUnit unit) {
+  public static LoadLists of(JudgedLoad load, LengthUnit unit) {
     Setting setting = new Setting(load);
     GlazePalette palette = new GlazePalette(setting);
     LengthWords words = new LengthWords(unit);

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.JudgedLoad;
 import shelfful.inspect.LayerFigures;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
@@ -25,9 +25,9 @@ import shelfful.ware.Form;
 import shelfful.ware.Piece;
 import shelfful.ware.StandingWare;
 
-/** An inspected load with every id looked up, in the order it is loaded. */
+/** A load with every id looked up, in the order it is loaded. */
 final class Setting {
-  private final InspectedLoad inspected;
+  private final JudgedLoad inspected;
   private final Load load;
   private final Studio studio;
   private final Kiln kiln;
@@ -36,7 +36,7 @@ final class Setting {
   private final Map<String, Piece> pieces = new LinkedHashMap<>();
   private final Map<String, List<SetPiece>> set = new LinkedHashMap<>();
 
-  Setting(InspectedLoad inspected) {
+  Setting(JudgedLoad inspected) {
     this.inspected = inspected;
     this.load = inspected.load();
     this.studio = load.request().studio();
@@ -54,7 +54,8 @@ final class Setting {
     }
   }
 
-  private SetPiece lookUp(Placement placement) {
+  /** A piece of the list as it would stand at a place. */
+  SetPiece lookUp(Placement placement) {
     Piece piece = pieces.get(placement.pieceId());
     Batch batch = piece.batch();
     Form form = studio.form(batch.formId()).orElseThrow();
@@ -69,7 +70,7 @@ final class Setting {
         0, placement, piece, form, batch.glazeId().flatMap(studio::glaze), ware, bare);
   }
 
-  InspectedLoad inspected() {
+  JudgedLoad inspected() {
     return inspected;
   }
 

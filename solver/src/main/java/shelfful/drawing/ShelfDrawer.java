@@ -54,15 +54,20 @@ final class ShelfDrawer {
     Spot far = view.at(across.from(), deep.to());
     Spot near = view.at(across.to(), deep.from());
     Box used = new Box(far.x(), far.y(), near.x(), near.y());
+    draw(view, used, setting.on(layer));
+    return new Drawn(view, used);
+  }
+
+  /** Draws what a view shows within a box, and of what stands on the layer these pieces. */
+  void draw(PlanView view, Box used, List<SetPiece> pieces) {
     sheet.shows(view);
     surroundings(view, new ViewClip(used));
     slab(view);
     keepOuts(view, new ViewClip(used));
     posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view));
-    new PieceDrawer(sheet, view, palette).draw(setting.on(layer));
+    new PieceDrawer(sheet, view, palette).draw(pieces);
     posts.stream().filter(post -> !post.standsOnShelf()).forEach(post -> post.draw(sheet, view));
     keepOutNames(view, used);
-    return new Drawn(view, used);
   }
 
   /** What was drawn where. */
@@ -86,7 +91,7 @@ final class ShelfDrawer {
     return new Reach(from - surroundings(from - wall.from()), to + surroundings(wall.to() - to));
   }
 
-  private static double surroundings(double toWall) {
+  static double surroundings(double toWall) {
     return toWall > WALL_NEAR ? SURROUNDINGS : Math.max(0, toWall + WALL_LINE);
   }
 
@@ -98,7 +103,7 @@ final class ShelfDrawer {
     return Math.max(body / 2, lug);
   }
 
-  private static Reach along(List<Point> corners, boolean alongX) {
+  static Reach along(List<Point> corners, boolean alongX) {
     return alongX ? Reach.alongX(corners) : Reach.alongY(corners);
   }
 
