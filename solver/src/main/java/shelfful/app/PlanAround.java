@@ -5,7 +5,6 @@ import java.util.Optional;
 import shelfful.edit.WorkPlan;
 import shelfful.load.Layer;
 import shelfful.load.Load;
-import shelfful.load.LoadRequest;
 import shelfful.load.Placement;
 
 /**
@@ -15,9 +14,10 @@ import shelfful.load.Placement;
 public final class PlanAround {
   private PlanAround() {}
 
-  /** What to ask the planner so that nothing pinned or locked moves. */
-  public static LoadRequest request(WorkPlan work) {
-    return work.load().request();
+  /** Plans again with nothing pinned or locked moved; everything else may stand elsewhere. */
+  public static Planning again(WorkPlan work) {
+    boolean free = work.pinned().isEmpty() && work.locked().isEmpty();
+    return free ? new PlanALoad(work.load().request()) : new FillUp(work);
   }
 
   /** Whether a load leaves everything that is pinned or locked where it is. */

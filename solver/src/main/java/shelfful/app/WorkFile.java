@@ -15,6 +15,10 @@ import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
 import shelfful.files.WorkReader;
 import shelfful.files.WorkWriter;
+import shelfful.inspect.Finding;
+import shelfful.inspect.Inspection;
+import shelfful.inspect.Inspector;
+import shelfful.inspect.JudgedLoad;
 
 /**
  * A work file as it was when it was last read or saved here. Saving compares first: a file that
@@ -33,9 +37,10 @@ public final class WorkFile {
    * Work that was opened.
    *
    * @param plan the work
-   * @param file where it is saved
+   * @param judged what the judge says of it
+   * @param file where it is saved; empty for a plan file, which work is not saved over
    */
-  public record OpenWork(WorkPlan plan, WorkFile file) {}
+  public record OpenWork(WorkPlan plan, JudgedLoad judged, Optional<WorkFile> file) {}
 
   /** What came of saving. */
   public sealed interface Saved {
@@ -54,14 +59,33 @@ public final class WorkFile {
     record Failed(String sentence) implements Saved {}
   }
 
-  /** Opens a work file, or a plan file as work; never throws for what is in it. */
+  /**
+   * Opens a work file, or a plan file as work; never throws for what is in it. A plan that breaks
+   * rules is refused, for it was changed by other hands; work may break them.
+   */
   public static Opened<OpenWork> open(Path path) {
+    Optional<String> mark = mark(path);
     ReadResult<WorkReader.Work> read = WorkReader.read(path);
     List<String> notes = read.problems().stream().map(Problem::sentence).toList();
-    WorkFile file = new WorkFile(path, mark(path));
-    return read.found()
-        .<Opened<OpenWork>>map(work -> new Opened.Ready<>(new OpenWork(work.plan(), file), notes))
-        .orElseGet(() -> new Opened.Refused<>(false, notes));
+    if (read.found().isEmpty()) {
+      return new Opened.Refused<>(false, notes);
+    }
+    WorkReader.Work work = read.found().get();
+    Inspector inspector = new Inspector();
+    Optional<JudgedLoad> judged = inspector.judge(work.plan().load());
+    boolean shown = judged.filter(one -> !work.isPlan() || one.faults().isEmpty()).isPresent();
+    if (!shown) {
+      return new Opened.Refused<>(true, faults(inspector.inspect(work.plan().load())));
+    }
+    Optional<WorkFile> file =
+        work.isPlan() ? Optional.empty() : Optional.of(new WorkFile(path, mark));
+    return new Opened.Ready<>(new OpenWork(work.plan(), judged.get(), file), notes);
+  }
+
+  private static List<String> faults(Inspection inspection) {
+    return inspection instanceof Inspection.Failed failed
+        ? failed.findings().stream().map(Finding::sentence).toList()
+        : List.of();
   }
 
   /** A name chosen for work that has no file yet; what may be there already is to be replaced. */

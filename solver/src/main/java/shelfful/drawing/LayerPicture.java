@@ -64,11 +64,12 @@ public final class LayerPicture {
             .toList();
     new ShelfDrawer(setting, palette, sheet, layer, posts).draw(frame.view(), frame.box(), pieces);
     HandMarks marks = new HandMarks(sheet, frame.view());
-    Set<String> faulty = faulty();
+    Set<String> named = faulty();
+    List<SetPiece> faulty =
+        pieces.stream().filter(piece -> named.contains(piece.piece().id())).toList();
+    faulty.forEach(marks::forbidden);
+    labelAgain(sheet, frame.view(), faulty);
     for (SetPiece piece : pieces) {
-      if (faulty.contains(piece.piece().id())) {
-        marks.forbidden(piece);
-      }
       if (marked.pinned().contains(piece.piece().id())) {
         marks.pin(piece);
       }
@@ -76,6 +77,13 @@ public final class LayerPicture {
     Spot front = new Spot(frame.box().centre().x(), frame.box().bottom() + UNDER - 2);
     sheet.text(front, "FRONT", TextStyle.SECTION, Anchor.MIDDLE, 40);
     return sheet.picture(frame.box().right(), frame.box().bottom() + UNDER);
+  }
+
+  /** Words over the hatching, which would make them hard to read. */
+  private void labelAgain(SheetDraft sheet, PlanView view, List<SetPiece> pieces) {
+    SheetDraft words = new SheetDraft(PaperSize.A4, Optional.empty());
+    new PieceDrawer(words, view, palette).labels(pieces);
+    words.picture(1, 1).marks().forEach(sheet::add);
   }
 
   private Set<String> faulty() {
@@ -97,6 +105,7 @@ public final class LayerPicture {
     new PieceDrawer(sheet, frame.view(), palette).draw(List.of(piece));
     if (forbidden) {
       new HandMarks(sheet, frame.view()).forbidden(piece);
+      labelAgain(sheet, frame.view(), List.of(piece));
     }
     return sheet.picture(1, 1).marks();
   }

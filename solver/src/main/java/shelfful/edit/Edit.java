@@ -34,8 +34,8 @@ public sealed interface Edit {
   /** The plan after it, where it fits. */
   WorkPlan changed(WorkPlan plan);
 
-  /** A piece stands elsewhere on its layer. */
-  record MovePiece(String pieceId, Point to) implements Edit {
+  /** A piece stands elsewhere on its layer, perhaps turned on the way. */
+  record MovePiece(String pieceId, Point to, Angle turn) implements Edit {
     @Override
     public boolean fits(WorkPlan plan) {
       return plan.layerOf(pieceId).isPresent() && !plan.isHeld(pieceId);
@@ -44,7 +44,7 @@ public sealed interface Edit {
     @Override
     public WorkPlan changed(WorkPlan plan) {
       Placement was = plan.placement(pieceId).orElseThrow();
-      Placement is = new Placement(pieceId, to, was.turn(), was.onCatcher());
+      Placement is = new Placement(pieceId, to, turn, was.onCatcher());
       return plan.with(Placing.moved(plan.load(), is)).pinning(pieceId, true);
     }
   }

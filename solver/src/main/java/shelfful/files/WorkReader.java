@@ -16,8 +16,9 @@ public final class WorkReader {
    *
    * @param plan as far as it has come
    * @param of the whole path of the file that the work belongs to, where it says so
+   * @param isPlan whether it was a plan file, which must not break rules
    */
-  public record Work(WorkPlan plan, Optional<String> of) {}
+  public record Work(WorkPlan plan, Optional<String> of, boolean isPlan) {}
 
   /** Reads a file; never throws for what is in it, nor when it is not there. */
   public static ReadResult<Work> read(Path path) {
@@ -44,7 +45,7 @@ public final class WorkReader {
       return document
           .filter(DocumentHead.PLAN::isHeadOf)
           .flatMap(PlanFormat::read)
-          .map(load -> new Work(WorkPlan.of(load), Optional.empty()));
+          .map(load -> new Work(WorkPlan.of(load), Optional.empty(), true));
     }
     return document.filter(DocumentHead.WORK::isHeadOf).flatMap(WorkReader::work);
   }
@@ -56,7 +57,8 @@ public final class WorkReader {
     List<String> locked = names(fields, "locked");
     Optional<Load> load = PlanFormat.read(fields);
     return load.map(
-        one -> new Work(new WorkPlan(one, new TreeSet<>(pinned), new TreeSet<>(locked)), of));
+        one ->
+            new Work(new WorkPlan(one, new TreeSet<>(pinned), new TreeSet<>(locked)), of, false));
   }
 
   private static List<String> names(FieldReader fields, String field) {

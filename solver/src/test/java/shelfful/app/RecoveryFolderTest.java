@@ -16,6 +16,7 @@ import shelfful.edit.Difference;
 import shelfful.edit.Edit;
 import shelfful.edit.WorkPlan;
 import shelfful.fixture.Loads;
+import shelfful.measure.Angle;
 import shelfful.measure.Point;
 
 class RecoveryFolderTest {
@@ -32,7 +33,8 @@ class RecoveryFolderTest {
   }
 
   private static WorkPlan edited(int step) {
-    return new Edit.MovePiece("BK-001", Point.ofMillimetres(step % 97, step % 89)).on(PLAN);
+    return new Edit.MovePiece("BK-001", Point.ofMillimetres(step % 97, step % 89), Angle.ZERO)
+        .on(PLAN);
   }
 
   @Test

@@ -11,13 +11,14 @@ import shelfful.edit.Edit;
 import shelfful.edit.WorkPlan;
 import shelfful.files.WorkWriter;
 import shelfful.fixture.Loads;
+import shelfful.measure.Angle;
 import shelfful.measure.Point;
 
 class WorkFileTest {
   @TempDir private Path folder;
 
   private final WorkPlan plan = WorkPlan.of(Loads.roundFull());
-  private final WorkPlan moved = new Edit.MovePiece("BK-001", Point.ORIGIN).on(plan);
+  private final WorkPlan moved = new Edit.MovePiece("BK-001", Point.ORIGIN, Angle.ZERO).on(plan);
 
   private Path file() {
     return folder.resolve("tuesday.work.json");
@@ -42,15 +43,17 @@ class WorkFileTest {
     Opened.Ready<WorkFile.OpenWork> open = (Opened.Ready<WorkFile.OpenWork>) WorkFile.open(file());
     byte[] elsewhere = WorkWriter.bytes(moved);
     Files.write(file(), elsewhere);
-    assertThat(open.value().file().save(plan)).isInstanceOf(WorkFile.Saved.ChangedElsewhere.class);
+    assertThat(open.value().file().orElseThrow().save(plan))
+        .isInstanceOf(WorkFile.Saved.ChangedElsewhere.class);
     assertThat(Files.readAllBytes(file())).isEqualTo(elsewhere);
-    WorkFile other = open.value().file().another();
+    WorkFile other = open.value().file().orElseThrow().another();
     assertThat(other.path().getFileName()).hasToString("tuesday-2.work.json");
     assertThat(other.save(plan)).isInstanceOf(WorkFile.Saved.Done.class);
     assertThat(Files.readAllBytes(file())).isEqualTo(elsewhere);
-    assertThat(open.value().file().another().path().getFileName())
+    assertThat(open.value().file().orElseThrow().another().path().getFileName())
         .hasToString("tuesday-3.work.json");
-    assertThat(open.value().file().saveAllTheSame(plan)).isInstanceOf(WorkFile.Saved.Done.class);
+    assertThat(open.value().file().orElseThrow().saveAllTheSame(plan))
+        .isInstanceOf(WorkFile.Saved.Done.class);
     assertThat(Files.readAllBytes(folder.resolve("tuesday.work.json.bak"))).isEqualTo(elsewhere);
   }
 

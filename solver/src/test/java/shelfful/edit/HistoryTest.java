@@ -12,6 +12,7 @@ import shelfful.files.WorkWriter;
 import shelfful.fixture.Loads;
 import shelfful.load.Layer;
 import shelfful.load.Load;
+import shelfful.measure.Angle;
 import shelfful.measure.Point;
 
 class HistoryTest {
@@ -66,7 +67,7 @@ class HistoryTest {
   void whatWasMovedByHandIsPinnedAndUndoingLetsItGo() {
     Load load = Loads.roundFull();
     History before = History.of(WorkPlan.of(load));
-    History after = before.done(new Edit.MovePiece("BK-001", Point.ORIGIN));
+    History after = before.done(new Edit.MovePiece("BK-001", Point.ORIGIN, Angle.ZERO));
     assertThat(after.now().isPinned("BK-001")).isTrue();
     assertThat(after.now().placement("BK-001").orElseThrow().at()).isEqualTo(Point.ORIGIN);
     assertThat(after.undone().now()).isEqualTo(before.now());
@@ -77,7 +78,7 @@ class HistoryTest {
   void aNewStepForgetsWhatWasUndone() {
     History history =
         History.of(WorkPlan.of(Loads.roundFull()))
-            .done(new Edit.MovePiece("BK-001", Point.ORIGIN))
+            .done(new Edit.MovePiece("BK-001", Point.ORIGIN, Angle.ZERO))
             .undone()
             .done(new Edit.PinPiece("BK-002", true));
     assertThat(history.lastUndone()).isEmpty();
@@ -91,7 +92,7 @@ class HistoryTest {
     Layer layer = load.layers().get(0);
     String piece = layer.placements().get(0).pieceId();
     WorkPlan locked = new Edit.LockLayer(layer.id(), true).on(WorkPlan.of(load));
-    Edit move = new Edit.MovePiece(piece, Point.ORIGIN);
+    Edit move = new Edit.MovePiece(piece, Point.ORIGIN, Angle.ZERO);
     assertThat(move.fits(locked)).isFalse();
     assertThatThrownBy(() -> move.on(locked)).isInstanceOf(IllegalArgumentException.class);
     assertThat(new Edit.TakeOut(WorkPlans.out(piece)).fits(locked)).isFalse();

@@ -67,7 +67,7 @@ final class WorkPlans {
     Placement piece = one(standing, chance);
     Placement nudged = nudged(piece, 30, chance);
     return switch (chance.nextInt(10)) {
-      case 0, 1, 2 -> new Edit.MovePiece(piece.pieceId(), nudged.at());
+      case 0, 1, 2 -> new Edit.MovePiece(piece.pieceId(), nudged.at(), nudged.turn());
       case 3 -> new Edit.TurnPiece(piece.pieceId(), nudged.turn());
       case 4 -> new Edit.SendToLayer(layer.id(), nudged);
       case 5 -> new Edit.TakeOut(out(piece.pieceId()));

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shelfful.edit.Edit;
 import shelfful.edit.WorkPlan;
+import shelfful.measure.Angle;
 import shelfful.measure.Point;
 
 class WorkRoundTripTest {
@@ -17,7 +18,7 @@ class WorkRoundTripTest {
     String layer = plan.load().layers().get(0).id();
     String piece = plan.load().layers().get(0).placements().get(0).pieceId();
     // At the middle of the chamber other things stand: this breaks rules, and is work all the same.
-    WorkPlan moved = new Edit.MovePiece(piece, Point.ORIGIN).on(plan);
+    WorkPlan moved = new Edit.MovePiece(piece, Point.ORIGIN, Angle.ZERO).on(plan);
     return new Edit.LockLayer(layer, true).on(moved);
   }
 

@@ -7,6 +7,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.ui.task.FxTaskRunner;
 import shelfful.ui.words.Words;
@@ -26,8 +27,10 @@ public final class Desk extends Application {
   @Override
   public void start(Stage stage) {
     Words words = Words.english();
-    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH);
-    DeskWindow window = new DeskWindow(words, model, new AskForPlan(words, stage));
+    RecoveryFolder recovery = RecoveryFolder.usual();
+    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH, recovery);
+    DeskWindow window =
+        new DeskWindow(words, model, new AskForFile(words, stage, getHostServices()::showDocument));
     stage.setTitle(words.of("window.title"));
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     stage.setScene(
@@ -38,6 +41,7 @@ public final class Desk extends Application {
     // The picture is sometimes lost while another window lies over this one.
     stage.focusedProperty().addListener(changed -> window.requestLayout());
     stage.show();
+    window.offer(recovery);
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
   }
 

@@ -1,59 +1,73 @@
 package shelfful.ui.desk;
 
-import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import shelfful.app.RecoveryFolder;
 import shelfful.drawing.LayerList;
+import shelfful.drawing.LoadDrawing;
+import shelfful.inspect.Finding;
 import shelfful.ui.kilnview.KilnView;
 import shelfful.ui.lists.PieceTable;
+import shelfful.ui.lists.ProblemList;
 import shelfful.ui.lists.WaitingList;
 import shelfful.ui.shelfview.CanvasSurface;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
 
-/** The whole window: kiln, sheet and lists side by side, kept in step with the view model. */
+/** The whole window: kiln, layer and lists side by side, kept in step with the view model. */
 public final class DeskWindow extends BorderPane {
+  private final Words words;
   private final DeskViewModel model;
+  private final Saving saving;
   private final ShelfView sheets = new ShelfView();
   private final KilnView kiln;
   private final Label seen = new Label();
   private final SheetPane middle;
   private final PieceTable in;
   private final WaitingList waits;
+  private final ProblemList problems;
   private final SplitPane desk;
 
   /**
    * Wires a window to a view model.
    *
-   * @param askForPlan asks the user for a file; empty when there is none to open
+   * @param places asks the user for files
    */
-  public DeskWindow(Words words, DeskViewModel model, Supplier<Optional<Path>> askForPlan) {
+  public DeskWindow(Words words, DeskViewModel model, Places places) {
     CanvasSurface.loadTypeface();
+    this.words = words;
     this.model = model;
+    saving = new Saving(words, model, places);
+    DeskCommands commands = new DeskCommands(words, model);
     kiln = new KilnView(words, model::chooseLayer);
-    middle = new SheetPane(words, model, sheets);
+    middle = new SheetPane(words, model, sheets, commands);
     in =
-        new PieceTable(words, row -> model.choosePiece(row.map(LayerList.Row::pieceId).orElse("")));
-    waits = new WaitingList(words);
+        new PieceTable(words, row -> row.map(LayerList.Row::pieceId).ifPresent(model::choosePiece));
+    waits = new WaitingList(words, model::choosePiece, () -> putIn(commands));
+    problems = new ProblemList(words, this::point);
     desk = new SplitPane(left(words), middle, right());
-    desk.setDividerPositions(0.25, 0.69);
+    desk.setDividerPositions(0.22, 0.68);
     SplitPane.setResizableWithParent(desk.getItems().get(0), false);
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
-    setTop(new VBox(new DeskMenu(words, model, sheets, askForPlan), new HeaderPane(words, model)));
+    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::preview);
+    setTop(new VBox(new DeskMenu(words, model, doors), new HeaderPane(words, model)));
     setCenter(
-        new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo));
-    sheets.onPick(model::choosePieceAt);
+        new StartPane(words, () -> places.toOpen().ifPresent(model::open), model::tryTheDemo));
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();
+  }
+
+  /** Offers what an earlier run of the program left unsaved, if anything. */
+  public void offer(RecoveryFolder recovery) {
+    saving.offer(recovery);
   }
 
   private VBox left(Words words) {
@@ -73,8 +87,9 @@ public final class DeskWindow extends BorderPane {
   private VBox right() {
     VBox.setVgrow(in, Priority.ALWAYS);
     waits.setMinHeight(150);
-    waits.setPrefHeight(230);
-    VBox right = new VBox(in, waits);
+    waits.setPrefHeight(210);
+    problems.setMinHeight(120);
+    VBox right = new VBox(problems, in, waits);
     right.getStyleClass().add("side");
     right.setMinWidth(260);
     return right;
@@ -83,21 +98,41 @@ public final class DeskWindow extends BorderPane {
   private void listen() {
     model.shown().addListener((property, was, is) -> is.ifPresent(this::show));
     model.layerId().addListener((property, was, is) -> model.shown().get().ifPresent(this::layer));
-    model
-        .pieceId()
-        .addListener(
-            (property, was, is) -> {
-              middle.pointOut();
-              in.mark(is);
-            });
+    model.pieceId().addListener((property, was, is) -> mark(is));
+  }
+
+  private void mark(String pieceId) {
+    middle.pointOut();
+    in.mark(pieceId);
+    waits.mark(pieceId);
+    problems.mark(pieceId);
+  }
+
+  /** The picture gets the focus with the piece, so that the keys carry it at once. */
+  private void putIn(DeskCommands commands) {
+    commands.putIn();
+    sheets.requestFocus();
+  }
+
+  private void point(Finding finding) {
+    finding.pieceIds().stream()
+        .filter(id -> !finding.pieceIds().contains(model.pieceId().get()))
+        .findFirst()
+        .ifPresent(model::choosePiece);
+    if (finding.pieceIds().isEmpty() && !finding.layerId().isEmpty()) {
+      model.chooseLayer(finding.layerId());
+    }
   }
 
   private void show(ShownLoad load) {
-    setCenter(desk);
+    if (!(getCenter() instanceof PreviewPane)) {
+      setCenter(desk);
+    }
     String side = load.side().seen();
     seen.setText(side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1));
     kiln.show(load.side(), load.lists().layers());
     waits.show(load.lists().waiting());
+    problems.show(load.judged().findings());
     layer(load);
   }
 
@@ -105,8 +140,19 @@ public final class DeskWindow extends BorderPane {
     String id = model.layerId().get();
     load.layer(id).ifPresent(in::show);
     kiln.mark(id);
-    in.mark(model.pieceId().get());
     middle.refresh();
+    mark(model.pieceId().get());
+  }
+
+  private void preview() {
+    saving.preview().ifPresent(this::preview);
+  }
+
+  private void preview(LoadDrawing drawing) {
+    Node before = getCenter();
+    PreviewPane pane = new PreviewPane(words, drawing, saving::print, () -> setCenter(desk));
+    setCenter(before instanceof PreviewPane ? desk : pane);
+    pane.takeFocus();
   }
 
   /** Plain + and − zoom and 0 fits, wherever nobody else wants them. */

@@ -1,29 +1,47 @@
 package shelfful.ui.desk;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import shelfful.app.FaultReport;
-import shelfful.app.PlanALoad;
 import shelfful.app.PlanListener;
+import shelfful.app.Planning;
 import shelfful.app.SearchLength;
+import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
-import shelfful.load.LoadRequest;
+import shelfful.load.Load;
 import shelfful.ui.task.TaskRunner;
 
 /**
  * One planning that is watched. A better load is drawn where it is found and handed to the screen;
- * when the screen is behind, it gets only the latest.
+ * when the screen is behind, it gets only the latest. Ends by itself when nothing better was found
+ * for ten seconds.
  */
 final class LivePlanning implements PlanListener {
-  private final PlanALoad planning;
+  private static final Duration LOOK = Duration.ofSeconds(1);
+  private static final int PATIENCE = 10;
+
+  private final Planning planning;
   private final TaskRunner tasks;
   private final Watcher watcher;
+  private final Function<Load, WorkPlan> onDesk;
   private final AtomicReference<ShownLoad> latest = new AtomicReference<>();
+  private int quiet;
+  private boolean over;
+  private boolean gaveUp;
 
-  LivePlanning(LoadRequest request, TaskRunner tasks, Watcher watcher) {
-    this.planning = new PlanALoad(request);
+  /**
+   * Not started yet.
+   *
+   * @param onDesk puts a load on the desk with the pins and locks there are
+   */
+  LivePlanning(
+      Planning planning, TaskRunner tasks, Watcher watcher, Function<Load, WorkPlan> onDesk) {
+    this.planning = planning;
     this.tasks = tasks;
     this.watcher = watcher;
+    this.onDesk = onDesk;
   }
 
   /** Who is told on the screen's thread. */
@@ -39,10 +57,34 @@ final class LivePlanning implements PlanListener {
 
   /** Starts, once. */
   void start(SearchLength length) {
+    tasks.after(LOOK, this::look);
     tasks.start(
-        () -> planning.run(length, this).map(ShownLoad::of),
-        best -> watcher.ended(this, best),
-        fault -> watcher.failed(this, fault));
+        () -> planning.run(length, this).map(this::drawn),
+        best -> {
+          over = true;
+          watcher.ended(this, best);
+        },
+        fault -> {
+          over = true;
+          watcher.failed(this, fault);
+        });
+  }
+
+  private void look() {
+    if (over) {
+      return;
+    }
+    quiet++;
+    if (quiet == PATIENCE) {
+      gaveUp = true;
+      stop();
+    }
+    tasks.after(LOOK, this::look);
+  }
+
+  /** Whether it ended for want of anything better. */
+  boolean hasGivenUp() {
+    return gaveUp;
   }
 
   /** Ends soon; the best load is kept. */
@@ -50,14 +92,19 @@ final class LivePlanning implements PlanListener {
     planning.stop();
   }
 
+  private ShownLoad drawn(InspectedLoad load) {
+    return ShownLoad.of(onDesk.apply(load.load()), load);
+  }
+
   @Override
   public void better(InspectedLoad load) {
-    if (latest.getAndSet(ShownLoad.of(load)) == null) {
+    if (latest.getAndSet(drawn(load)) == null) {
       tasks.show(this::tell);
     }
   }
 
   private void tell() {
+    quiet = 0;
     watcher.better(this, latest.getAndSet(null));
   }
 

@@ -1,0 +1,52 @@
+package shelfful.ui.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shelfful.app.SearchLength;
+import shelfful.load.Layer;
+import shelfful.load.Placement;
+import shelfful.ui.Picture;
+
+/** Takes the pictures of the desk for the documents; DEVELOPERS.md has the command. */
+@Tag("slow")
+class ScreenshotsTest {
+  private static final Path INTO = Path.of(System.getProperty("screenshots", "target/screenshots"));
+
+  @TempDir private Path folder;
+
+  @Test
+  void takesAPictureOfEveryStateThatTheDocumentsShow() {
+    OpenDesk desk = OpenDesk.atOnce(SearchLength.ofSteps(20), folder);
+    desk.run(() -> {});
+    save(desk, "start");
+    desk.run(desk.model::tryTheDemo);
+    save(desk, "planned");
+    Layer layer = desk.model.work().plan().get().orElseThrow().load().layers().get(0);
+    desk.run(() -> desk.model.chooseLayer(layer.id()));
+    Placement piece = layer.placements().get(layer.placements().size() / 2);
+    Placement other = layer.placements().get(0);
+    double[] from = desk.pixel(piece.at());
+    double[] to = desk.pixel(other.at());
+    desk.press(from[0], from[1]);
+    desk.drag(from[0] + 5, from[1], false);
+    desk.drag((from[0] + 2 * to[0]) / 3, (from[1] + 2 * to[1]) / 3, false);
+    save(desk, "dragging-forbidden");
+    desk.release((from[0] + 2 * to[0]) / 3, (from[1] + 2 * to[1]) / 3);
+    save(desk, "draft");
+    desk.run(() -> desk.model.commands().undo());
+    desk.press(from[0], from[1]);
+    desk.drag(from[0] + 5, from[1] + 2, false);
+    save(desk, "dragging-contact");
+    desk.close();
+    assertThat(Files.exists(INTO.resolve("draft.png"))).isTrue();
+  }
+
+  private static void save(OpenDesk desk, String name) {
+    Picture.save(desk.stage.getScene(), INTO.resolve(name + ".png"));
+  }
+}
