@@ -9,7 +9,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import shelfful.app.Opened;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.app.WorkFile;
@@ -17,7 +16,6 @@ import shelfful.drawing.LayerList;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.Inspector;
 import shelfful.load.LoadRequest;
-import shelfful.measure.LengthUnit;
 import shelfful.ui.hand.HandCommands;
 import shelfful.ui.hand.HandViewModel;
 import shelfful.ui.task.TaskRunner;
@@ -35,6 +33,7 @@ public final class DeskViewModel {
   private final HandViewModel hand;
   private final HandCommands commands;
   private final PlanningViewModel planning;
+  private final Opening opening;
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyStringWrapper layerId = new ReadOnlyStringWrapper("");
@@ -57,23 +56,10 @@ public final class DeskViewModel {
     this.words = words;
     this.tasks = tasks;
     this.work = new WorkViewModel(tasks, recovery);
-    this.hand =
-        new HandViewModel(
-            words,
-            work,
-            new HandViewModel.Speech() {
-              @Override
-              public LengthUnit unit() {
-                return shown.get().orElseThrow().unit();
-              }
-
-              @Override
-              public String nameOf(String other) {
-                return shown.get().flatMap(load -> load.nameOf(other)).orElse(other);
-              }
-            });
+    this.hand = new HandViewModel(words, work, new DeskSpeech(shown));
     this.commands = new HandCommands(words, work, hand);
     this.planning = new PlanningViewModel(this, words, tasks, length);
+    this.opening = new Opening(this, words, tasks);
     state.set(words.of("state.empty"));
     work.plan().addListener((property, was, is) -> is.ifPresent(this::changed));
     work.onTrouble(sentence -> tell(new Notice(words.of("notice.notKept"), List.of(sentence))));
@@ -126,37 +112,14 @@ public final class DeskViewModel {
   /** Opens a plan or work file in place of what is shown; what is refused changes nothing. */
   public void open(Path file) {
     leave();
-    String name = String.valueOf(file.getFileName());
-    String before = state.get();
-    state.set(words.of("state.opening", name));
-    tasks.start(
-        () -> drawn(WorkFile.open(file)),
-        opened -> {
-          state.set(before);
-          take(opened).ifPresent(one -> begin(one, name));
-        },
-        fault -> {
-          state.set(before);
-          failed(fault);
-        });
+    opening.open(file);
   }
 
-  private record Drawn(WorkFile.OpenWork work, ShownLoad shown) {}
-
-  private static Opened<Drawn> drawn(Opened<WorkFile.OpenWork> opened) {
-    if (opened instanceof Opened.Ready<WorkFile.OpenWork> good) {
-      WorkFile.OpenWork one = good.value();
-      ShownLoad load = ShownLoad.of(one.plan(), one.judged());
-      return new Opened.Ready<>(new Drawn(one, load), good.notes());
-    }
-    Opened.Refused<WorkFile.OpenWork> bad = (Opened.Refused<WorkFile.OpenWork>) opened;
-    return new Opened.Refused<>(bad.breaksRules(), bad.sentences());
-  }
-
-  private void begin(Drawn opened, String name) {
-    last = words.of("state.from", name);
-    makeReady(opened.shown());
-    work.beginSaved(opened.work().plan(), opened.work().file());
+  /** Puts a plan on the desk just as a file holds it. */
+  void begin(ShownLoad drawn, Optional<WorkFile> file, String from) {
+    last = from;
+    makeReady(drawn);
+    work.beginSaved(drawn.plan(), file);
   }
 
   /** Puts work on the desk that an earlier run of the program left behind, unsaved. */
@@ -169,7 +132,7 @@ public final class DeskViewModel {
   /** Plans the demo for everybody to see. */
   public void tryTheDemo() {
     leave();
-    tasks.start(Demo::request, opened -> take(opened).ifPresent(this::plan), this::failed);
+    opening.demo();
   }
 
   /** Plans something new, in place of what is on the desk. */
@@ -249,6 +212,11 @@ public final class DeskViewModel {
     pieceId.set(id);
   }
 
+  /** Does a short step on the screen's thread after what it has to do already. */
+  void later(Runnable step) {
+    tasks.show(step);
+  }
+
   /** Takes the message away. */
   public void closeNotice() {
     notice.set(Optional.empty());
@@ -258,21 +226,13 @@ public final class DeskViewModel {
     notice.set(Optional.of(other));
   }
 
-  private <T> Optional<T> take(Opened<T> opened) {
-    if (opened instanceof Opened.Ready<T> good) {
-      if (!good.notes().isEmpty()) {
-        tell(new Notice(words.of("notice.notes"), good.notes()));
-      }
-      return Optional.of(good.value());
-    }
-    Opened.Refused<T> refused = (Opened.Refused<T>) opened;
-    String key = refused.breaksRules() ? "notice.breaks" : "notice.unreadable";
-    tell(new Notice(words.of(key), refused.sentences()));
-    return Optional.empty();
-  }
-
   void failed(Throwable fault) {
     tell(new Notice(words.of("notice.fault", fault), List.of()));
+  }
+
+  /** Says something in the line of state for a while; nothing else changes. */
+  void sayForNow(String words) {
+    state.set(words);
   }
 
   /** What the line of state ends with from now on. */

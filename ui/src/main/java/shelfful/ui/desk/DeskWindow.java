@@ -7,6 +7,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import shelfful.app.RecoveryFolder;
 import shelfful.drawing.LayerList;
@@ -33,6 +34,7 @@ public final class DeskWindow extends BorderPane {
   private final WaitingList waits;
   private final ProblemList problems;
   private final SplitPane desk;
+  private final StackPane center = new StackPane();
 
   /**
    * Wires a window to a view model.
@@ -59,8 +61,13 @@ public final class DeskWindow extends BorderPane {
     getStyleClass().add("desk");
     DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::preview);
     setTop(new VBox(new DeskMenu(words, model, doors), new HeaderPane(words, model)));
-    setCenter(
-        new StartPane(words, () -> places.toOpen().ifPresent(model::open), model::tryTheDemo));
+    // The desk lies under the start from the first moment, so that it is laid out already when the
+    // first plan comes.
+    in.rehearse();
+    waits.rehearse();
+    center.getChildren().add(desk);
+    cover(new StartPane(words, () -> places.toOpen().ifPresent(model::open), model::tryTheDemo));
+    setCenter(center);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();
   }
@@ -125,23 +132,31 @@ public final class DeskWindow extends BorderPane {
   }
 
   private void show(ShownLoad load) {
-    if (!(getCenter() instanceof PreviewPane)) {
-      setCenter(desk);
+    if (!isPreviewed()) {
+      uncover();
     }
     String side = load.side().seen();
     seen.setText(side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1));
     kiln.show(load.side(), load.lists().layers());
-    waits.show(load.lists().waiting());
-    problems.show(load.judged().findings());
     layer(load);
+    // A step of its own, so that the first plan does not hold up the screen.
+    model.later(
+        () -> {
+          waits.show(load.lists().waiting());
+          problems.show(load.judged().findings());
+          mark(model.pieceId().get());
+        });
   }
 
   private void layer(ShownLoad load) {
     String id = model.layerId().get();
-    load.layer(id).ifPresent(in::show);
     kiln.mark(id);
     middle.refresh();
-    mark(model.pieceId().get());
+    model.later(
+        () -> {
+          load.layer(id).ifPresent(in::show);
+          mark(model.pieceId().get());
+        });
   }
 
   private void preview() {
@@ -149,10 +164,32 @@ public final class DeskWindow extends BorderPane {
   }
 
   private void preview(LoadDrawing drawing) {
-    Node before = getCenter();
-    PreviewPane pane = new PreviewPane(words, drawing, saving::print, () -> setCenter(desk));
-    setCenter(before instanceof PreviewPane ? desk : pane);
+    if (isPreviewed()) {
+      uncover();
+      return;
+    }
+    PreviewPane pane = new PreviewPane(words, drawing, saving::print, this::uncover);
+    cover(pane);
     pane.takeFocus();
+  }
+
+  private boolean isPreviewed() {
+    return center.getChildren().stream().anyMatch(PreviewPane.class::isInstance);
+  }
+
+  /** Lays something over the desk, which rests meanwhile. */
+  private void cover(Node other) {
+    desk.setDisable(true);
+    desk.setOpacity(0);
+    center.getChildren().setAll(desk, other);
+  }
+
+  private void uncover() {
+    if (desk.isDisable()) {
+      center.getChildren().setAll(desk);
+      desk.setDisable(false);
+      desk.setOpacity(1);
+    }
   }
 
   /** Plain + and − zoom and 0 fits, wherever nobody else wants them. */

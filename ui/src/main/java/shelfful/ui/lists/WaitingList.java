@@ -58,6 +58,11 @@ public final class WaitingList extends VBox {
     getChildren().addAll(heading, list);
   }
 
+  /** Lays out a row that says nothing, so that the first real ones come at once. */
+  public void rehearse() {
+    list.getItems().setAll(new LoadLists.Waiting(0, "–", "–", "", List.of("")));
+  }
+
   /** Shows what else waits. */
   public void show(List<LoadLists.Waiting> waiting) {
     list.getItems().setAll(waiting);
