@@ -32,7 +32,7 @@ final class HandMarks {
   void pin(SetPiece piece) {
     Spot middle = view.at(piece.placement().at());
     double out =
-        0.62
+        0.5
             * view.onPaper(
                 Math.min(piece.body().width().millimetres(), piece.body().depth().millimetres())
                     / 2);

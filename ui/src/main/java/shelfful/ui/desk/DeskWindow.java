@@ -59,7 +59,7 @@ public final class DeskWindow extends BorderPane {
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
-    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::preview);
+    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::showPreview);
     setTop(new VBox(new DeskMenu(words, model, doors), new HeaderPane(words, model)));
     // The desk lies under the start from the first moment, so that it is laid out already when the
     // first plan comes.
@@ -159,7 +159,8 @@ public final class DeskWindow extends BorderPane {
         });
   }
 
-  private void preview() {
+  /** Shows the sheets as they are printed, over the desk; called again, the desk comes back. */
+  void showPreview() {
     saving.preview().ifPresent(this::preview);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,8 +43,26 @@ class ScreenshotsTest {
     desk.press(from[0], from[1]);
     desk.drag(from[0] + 5, from[1] + 2, false);
     save(desk, "dragging-contact");
+    desk.release(from[0] + 5, from[1] + 2);
+    save(desk, "pinned");
+    putIn(desk);
+    save(desk, "putting-in");
+    desk.key(KeyCode.ESCAPE);
+    desk.run(() -> desk.window.showPreview());
+    save(desk, "preview");
     desk.close();
     assertThat(Files.exists(INTO.resolve("draft.png"))).isTrue();
+  }
+
+  /** The first that waits, in the hand over the layer. */
+  private static void putIn(OpenDesk desk) {
+    String waits = desk.model.work().plan().get().orElseThrow().load().leftOut().get(0).pieceId();
+    desk.run(
+        () -> {
+          desk.picture().requestFocus();
+          desk.model.choosePiece(waits);
+        });
+    desk.key(KeyCode.INSERT);
   }
 
   private static void save(OpenDesk desk, String name) {
