@@ -16,7 +16,7 @@ import shelfful.planning.SearchBudget;
  * Plans one load: every better one is inspected before anybody sees it, and one that fails is
  * dropped with a report. Runs once; {@link #stop()} may be called from any thread.
  */
-public final class PlanALoad {
+public final class PlanALoad implements Planning {
   private final LoadPlanner planner;
   private final Inspector inspector = new Inspector();
   private volatile InspectedLoad best;
@@ -25,7 +25,7 @@ public final class PlanALoad {
     this.planner = new LoadPlanner(request);
   }
 
-  /** Ends planning within a second; the best load so far is kept. */
+  @Override
   public void stop() {
     planner.stop();
   }
@@ -35,11 +35,8 @@ public final class PlanALoad {
     return Optional.ofNullable(best);
   }
 
-  /**
-   * Plans until the length is over or somebody stops it.
-   *
-   * @return the best load, or empty when every load made was refused by the judge
-   */
+  /** Empty when every load made was refused by the judge. */
+  @Override
   public Optional<InspectedLoad> run(SearchLength length, PlanListener listener) {
     Load last = planner.plan(budget(length), load -> take(load, listener));
     take(last, listener);

@@ -1,7 +1,6 @@
 package shelfful.drawing;
 
 import java.util.List;
-import java.util.Optional;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.KeepOut;
@@ -32,7 +31,7 @@ public final class ChamberDrawing {
     List<Point> wall = Contours.of(kiln.chamber().floorPlan());
     double across = Math.max(Reach.alongX(wall).length(), Reach.alongY(wall).length());
     PlanView view = new PlanView(across / (size - 2 * EDGE), new Spot(size / 2, size / 2));
-    SheetDraft sheet = new SheetDraft(PaperSize.A4, Optional.empty());
+    SheetDraft sheet = new SheetDraft(SheetFormat.upright(PaperSize.A4), List.of());
     sheet.add(new Mark.Path(spots(view, wall), true, Look.of(Pen.WALL, Ink.WHITE)));
     for (Column column : plan.columns()) {
       column.places().forEach(place -> shelf(studio, view, place, sheet));

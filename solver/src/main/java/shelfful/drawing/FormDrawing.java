@@ -2,7 +2,6 @@ package shelfful.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import shelfful.measure.Length;
 import shelfful.measure.LengthUnit;
 import shelfful.ware.Band;
@@ -23,7 +22,7 @@ public final class FormDrawing {
 
   private final Form form;
   private final LengthWords words;
-  private final SheetDraft sheet = new SheetDraft(PaperSize.A4, Optional.empty());
+  private final SheetDraft sheet = new SheetDraft(SheetFormat.upright(PaperSize.A4), List.of());
   private final double width;
   private final double height;
 
