@@ -65,9 +65,15 @@ class ArchitectureTest {
           .because("a judge that shares code with the planner shares its faults");
 
   @ArchTest
+  static final ArchRule editingAsksTheJudge =
+      only("edit", "inspect", "load", "studio", "kiln", "ware", "measure")
+          .because("what is told while a piece is moved must be what the judge says afterwards");
+
+  @ArchTest
   static final ArchRule filesReadAndWrite =
       only(
           "files",
+          "edit",
           "measure",
           "ware",
           "kiln",

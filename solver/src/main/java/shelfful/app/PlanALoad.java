@@ -17,7 +17,7 @@ import shelfful.planning.SearchBudget;
  * Plans one load: every better one is inspected before anybody sees it, and one that fails is
  * dropped with a report. Runs once; {@link #stop()} may be called from any thread.
  */
-public final class PlanALoad {
+public final class PlanALoad implements Planning {
   private final LoadRequest request;
   private final LoadPlanner planner;
   private final Inspector inspector = new Inspector();
@@ -44,7 +44,7 @@ public final class PlanALoad {
     return planner.keptProblems();
   }
 
-  /** Ends planning within a second; the best load so far is kept. */
+  @Override
   public void stop() {
     planner.stop();
   }
@@ -62,11 +62,8 @@ public final class PlanALoad {
     return LoadLimit.of(request);
   }
 
-  /**
-   * Plans until the length is over or somebody stops it.
-   *
-   * @return the best load, or empty when every load made was refused by the judge
-   */
+  /** Empty when every load made was refused by the judge. */
+  @Override
   public Optional<InspectedLoad> run(SearchLength length, PlanListener listener) {
     Load last = planner.plan(budget(length), load -> take(load, listener));
     take(last, listener);

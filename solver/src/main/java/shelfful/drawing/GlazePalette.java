@@ -45,7 +45,12 @@ final class GlazePalette {
     return letter;
   }
 
+  /** A piece in somebody's hand may have a glaze that nothing in the load has. */
   GlazeSign of(SetPiece piece) {
-    return piece.glaze().map(glaze -> signs.get(glaze.id())).orElse(GlazeSign.NOT_GLAZED);
+    return piece.glaze().map(this::known).orElse(GlazeSign.NOT_GLAZED);
+  }
+
+  private GlazeSign known(Glaze glaze) {
+    return Optional.ofNullable(signs.get(glaze.id())).orElseGet(() -> sign(glaze));
   }
 }

@@ -2,7 +2,7 @@ package shelfful.drawing;
 
 import java.util.Comparator;
 import java.util.List;
-import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.JudgedLoad;
 import shelfful.load.Layer;
 
 /**
@@ -35,7 +35,7 @@ public record KilnSide(Sheet picture, String seen, List<Room> layers) {
    *
    * @param height of the picture in millimetres
    */
-  public static KilnSide of(InspectedLoad load, double height) {
+  public static KilnSide of(JudgedLoad load, double height) {
     Setting setting = new Setting(load);
     SideView side = SideView.of(setting);
     Reach walls = side.across(Contours.of(setting.kiln().chamber().floorPlan()));

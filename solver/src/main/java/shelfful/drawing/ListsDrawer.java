@@ -128,7 +128,7 @@ final class ListsDrawer {
   }
 
   private void wishes(Flow flow) {
-    List<Finding> wishes = setting.inspected().wishes();
+    List<Finding> wishes = setting.inspected().findings();
     if (!wishes.isEmpty()) {
       flow.section("Wishes of the house that are not met", 3 * Table.PITCH);
     }

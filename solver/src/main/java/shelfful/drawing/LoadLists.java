@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.JudgedLoad;
 import shelfful.load.LeftOut;
 import shelfful.measure.LengthUnit;
 import shelfful.ware.Batch;
@@ -35,16 +35,22 @@ public record LoadLists(
    * @param what form, glaze and batch
    * @param reason a sentence with its numbers
    * @param mend one thing that would help; may be empty
+   * @param pieceIds which, in the order they were left out
    */
-  public record Waiting(int count, String what, String reason, String mend) {}
+  public record Waiting(int count, String what, String reason, String mend, List<String> pieceIds) {
+    /** Takes its own copy. */
+    public Waiting {
+      pieceIds = List.copyOf(pieceIds);
+    }
+  }
 
   /**
    * Lists a load.
    *
-   * @param load passed by the judge
+   * @param load seen by the judge
    * @param unit every length is written in
    */
-  public static LoadLists of(InspectedLoad load, LengthUnit unit) {
+  public static LoadLists of(JudgedLoad load, LengthUnit unit) {
     Setting setting = new Setting(load);
     GlazePalette palette = new GlazePalette(setting);
     LengthWords words = new LengthWords(unit);
@@ -57,15 +63,16 @@ public record LoadLists(
   }
 
   static List<Waiting> waiting(Setting setting) {
-    Map<Waiting, Integer> counted = new LinkedHashMap<>();
+    Map<Waiting, List<String>> alike = new LinkedHashMap<>();
     for (LeftOut out : setting.load().leftOut()) {
       Piece piece = setting.piece(out.pieceId()).orElseThrow();
-      Waiting one = new Waiting(1, what(setting, piece), out.sentence(), out.mend());
-      counted.merge(one, 1, Integer::sum);
+      Waiting one = new Waiting(1, what(setting, piece), out.sentence(), out.mend(), List.of());
+      alike.computeIfAbsent(one, row -> new ArrayList<>()).add(piece.id());
     }
     List<Waiting> waiting = new ArrayList<>();
-    counted.forEach(
-        (one, count) -> waiting.add(new Waiting(count, one.what(), one.reason(), one.mend())));
+    alike.forEach(
+        (one, ids) ->
+            waiting.add(new Waiting(ids.size(), one.what(), one.reason(), one.mend(), ids)));
     return waiting;
   }
 

@@ -70,7 +70,7 @@ final class PieceDrawer {
    * Room is taken for the longest number and letter of the layer, so that like pieces have words of
    * one size.
    */
-  private void labels(List<SetPiece> pieces) {
+  void labels(List<SetPiece> pieces) {
     String digits = "8".repeat(Integer.toString(pieces.size()).length());
     String letter =
         pieces.stream()

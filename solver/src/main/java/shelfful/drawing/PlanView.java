@@ -26,6 +26,11 @@ public record PlanView(double ratio, Spot origin) {
     return new Spot(origin.x() + x / ratio, origin.y() - y / ratio);
   }
 
+  /** The place in the chamber that lies under a spot of the paper. */
+  public Point placeAt(Spot spot) {
+    return Point.ofMillimetres((spot.x() - origin.x()) * ratio, (origin.y() - spot.y()) * ratio);
+  }
+
   /** A distance in the kiln as a distance on paper, both in millimetres. */
   public double onPaper(double millimetres) {
     return millimetres / ratio;

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.JudgedLoad;
 import shelfful.inspect.LayerFigures;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
@@ -26,9 +26,9 @@ import shelfful.ware.Form;
 import shelfful.ware.Piece;
 import shelfful.ware.StandingWare;
 
-/** An inspected load with every id looked up, in the order it is loaded. */
+/** A load with every id looked up, in the order it is loaded. */
 final class Setting {
-  private final InspectedLoad inspected;
+  private final JudgedLoad inspected;
   private final Load load;
   private final Studio studio;
   private final Kiln kiln;
@@ -37,7 +37,7 @@ final class Setting {
   private final Map<String, Piece> pieces = new LinkedHashMap<>();
   private final Map<String, List<SetPiece>> set = new LinkedHashMap<>();
 
-  Setting(InspectedLoad inspected) {
+  Setting(JudgedLoad inspected) {
     this.inspected = inspected;
     this.load = inspected.load();
     this.studio = load.request().studio();
@@ -57,7 +57,8 @@ final class Setting {
     }
   }
 
-  private SetPiece lookUp(Placement placement) {
+  /** A piece of the list as it would stand at a place. */
+  SetPiece lookUp(Placement placement) {
     Piece piece = pieces.get(placement.pieceId());
     Batch batch = piece.batch();
     Form form = studio.form(batch.formId()).orElseThrow();
@@ -72,7 +73,7 @@ final class Setting {
         0, placement, piece, form, batch.glazeId().flatMap(studio::glaze), ware, bare);
   }
 
-  InspectedLoad inspected() {
+  JudgedLoad inspected() {
     return inspected;
   }
 

@@ -22,7 +22,10 @@ final class ShelfDrawer {
   private static final double WALL_LINE = 3;
 
   /** The width of three figures beside a shelf, in millimetres of paper. */
-  private static final double EDGE_FIGURE = 8;
+  static final double EDGE_FIGURE = 8;
+
+  /** The height of one above it. */
+  static final double EDGE_FIGURE_ABOVE = 4;
 
   private static final Pen KEEP_OUT = Pen.solid(0.25, Ink.MIDDLE);
   private static final Ink SLAB = Ink.grey(246);
@@ -57,6 +60,12 @@ final class ShelfDrawer {
     Spot far = view.at(across.from(), deep.to());
     Spot near = view.at(across.to(), deep.from());
     Box used = new Box(far.x(), far.y(), near.x(), near.y());
+    draw(view, used, setting.on(layer), positions);
+    return new Drawn(view, used);
+  }
+
+  /** Draws what a view shows within a box, and of what stands on the layer these pieces. */
+  void draw(PlanView view, Box used, List<SetPiece> pieces, ShelfPositions positions) {
     sheet.shows(view);
     surroundings(view, new ViewClip(used));
     slab(view);
@@ -64,16 +73,16 @@ final class ShelfDrawer {
     grid.lines();
     keepOuts(view, new ViewClip(used));
     posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view));
-    new PieceDrawer(sheet, view, palette).draw(setting.on(layer));
+    new PieceDrawer(sheet, view, palette).draw(pieces);
     posts.stream().filter(post -> !post.standsOnShelf()).forEach(post -> post.draw(sheet, view));
     keepOutNames(view, used);
     grid.figures(bodies(view));
-    return new Drawn(view, used);
   }
 
   /** Leaves room for the figures along a rectangle's edges. */
   private static Box inside(Box whole) {
-    return new Box(whole.left() + EDGE_FIGURE, whole.top() + 4, whole.right(), whole.bottom());
+    return new Box(
+        whole.left() + EDGE_FIGURE, whole.top() + EDGE_FIGURE_ABOVE, whole.right(), whole.bottom());
   }
 
   /** What was drawn where. */
@@ -97,7 +106,7 @@ final class ShelfDrawer {
     return new Reach(from - surroundings(from - wall.from()), to + surroundings(wall.to() - to));
   }
 
-  private static double surroundings(double toWall) {
+  static double surroundings(double toWall) {
     return toWall > WALL_NEAR ? SURROUNDINGS : Math.max(0, toWall + WALL_LINE);
   }
 
@@ -109,7 +118,7 @@ final class ShelfDrawer {
     return Math.max(body / 2, lug);
   }
 
-  private static Reach along(List<Point> corners, boolean alongX) {
+  static Reach along(List<Point> corners, boolean alongX) {
     return alongX ? Reach.alongX(corners) : Reach.alongY(corners);
   }
 

@@ -8,7 +8,8 @@ import java.util.Optional;
 enum DocumentHead {
   STUDIO("shelfful studio"),
   BATCH_LIST("shelfful batch list"),
-  PLAN("shelfful plan");
+  PLAN("shelfful plan"),
+  WORK("shelfful work");
 
   private static final int VERSION = 1;
   private static final int ANY_VERSION = 1_000_000;
@@ -21,6 +22,11 @@ enum DocumentHead {
 
   FieldWriter writer() {
     return new FieldWriter().text("format", format).whole("version", VERSION);
+  }
+
+  /** Whether the file calls itself by this format's name, whatever else is in it. */
+  boolean isNamedBy(FieldReader document) {
+    return document.isText("format", format);
   }
 
   /** Whether the file says it is this; if not, nothing else in it is worth reading. */

@@ -75,6 +75,12 @@ final class FieldReader {
     return node != null;
   }
 
+  /** Whether a field holds just this text. */
+  boolean isText(String field, String text) {
+    JsonNode node = object.get(field);
+    return node != null && node.isTextual() && node.textValue().equals(text);
+  }
+
   void fault(String field, String wrong, String mend) {
     problems.add(field.isEmpty() ? path : path + "/" + field, field, wrong, mend);
   }

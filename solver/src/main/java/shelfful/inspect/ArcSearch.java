@@ -28,6 +28,7 @@ final class ArcSearch {
   private final PriorityQueue<Arc> open =
       new PriorityQueue<>((one, other) -> Double.compare(other.high, one.high));
   private double low = Double.NEGATIVE_INFINITY;
+  private Touch best;
 
   /** What is asked of every direction. */
   interface Question {
@@ -110,8 +111,16 @@ final class ArcSearch {
     return this;
   }
 
+  /** The direction tried that gave the largest value so far. */
+  Touch best() {
+    return best;
+  }
+
   private void note(Touch touch) {
-    low = Math.max(low, touch.value());
+    if (touch.value() > low) {
+      low = touch.value();
+      best = touch;
+    }
   }
 
   private void add(Touch start, Touch end) {

@@ -38,13 +38,44 @@ record Bar(Vector from, Vector to, double radius) implements Footprint {
     return sideOfFrom * sideOfTo < 0 && otherSideOfFrom * otherSideOfTo < 0;
   }
 
+  /**
+   * The points of the two middle lines that are nearest to each other; one point when they cross.
+   */
+  Vector[] nearest(Bar other) {
+    if (crosses(other)) {
+      Vector along = to.minus(from);
+      Vector otherAlong = other.to.minus(other.from);
+      double share = other.from.minus(from).cross(otherAlong) / along.cross(otherAlong);
+      Vector meeting = from.plus(along.times(share));
+      return new Vector[] {meeting, meeting};
+    }
+    Vector[][] ends = {
+      {from, other.nearestTo(from)},
+      {to, other.nearestTo(to)},
+      {nearestTo(other.from), other.from},
+      {nearestTo(other.to), other.to}
+    };
+    Vector[] least = ends[0];
+    for (Vector[] pair : ends) {
+      if (pair[1].minus(pair[0]).length() < least[1].minus(least[0]).length()) {
+        least = pair;
+      }
+    }
+    return least;
+  }
+
   private double distanceFrom(Vector point) {
+    return point.minus(nearestTo(point)).length();
+  }
+
+  /** The point of the middle line that is nearest to a point. */
+  Vector nearestTo(Vector point) {
     Vector along = to.minus(from);
     double square = along.dot(along);
     if (square == 0) {
-      return point.minus(from).length();
+      return from;
     }
     double share = Math.max(0, Math.min(1, point.minus(from).dot(along) / square));
-    return point.minus(from.plus(along.times(share))).length();
+    return from.plus(along.times(share));
   }
 }

@@ -2,6 +2,8 @@ package shelfful.inspect;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import shelfful.ware.Form;
 import shelfful.ware.Glaze;
 
 /**
@@ -26,13 +28,15 @@ final class CatcherCheck implements Check {
     }
   }
 
+  /** Whether a form in a glaze has to stand on a catcher. */
+  static boolean needs(Optional<Glaze> glaze, Form form) {
+    return glaze
+        .filter(one -> one.runny() || one.bareFoot().micrometres() > form.bareFoot().micrometres())
+        .isPresent();
+  }
+
   private static boolean needs(StandingPiece piece) {
-    if (piece.glaze().isEmpty()) {
-      return false;
-    }
-    Glaze glaze = piece.glaze().get();
-    return glaze.runny()
-        || glaze.bareFoot().micrometres() > piece.made().form().bareFoot().micrometres();
+    return needs(piece.glaze(), piece.made().form());
   }
 
   private static void add(Findings findings, StandingPiece piece, String what) {

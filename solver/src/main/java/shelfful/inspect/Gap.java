@@ -47,17 +47,17 @@ final class Gap {
     return Math.floorDiv(distance - one.diameter() - other.diameter(), 2L);
   }
 
-  private static boolean isRodLike(Footprint footprint) {
+  static boolean isRodLike(Footprint footprint) {
     return footprint instanceof Disc || footprint instanceof Bar;
   }
 
-  private static Bar lineOf(Footprint footprint) {
+  static Bar lineOf(Footprint footprint) {
     return footprint instanceof Bar bar
         ? bar
         : new Bar(footprint.middle(), footprint.middle(), footprint.radius());
   }
 
-  private static ArcSearch search(Footprint one, Footprint other) {
+  static ArcSearch search(Footprint one, Footprint other) {
     return new ArcSearch(new Separation(one, other), other.middle().minus(one.middle()));
   }
 

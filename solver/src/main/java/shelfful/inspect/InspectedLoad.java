@@ -7,7 +7,7 @@ import shelfful.load.Load;
  * A load that breaks no rule. Only the {@link Inspector} can make one, and only this can be shown,
  * saved or drawn: a load that was never inspected does not compile.
  */
-public final class InspectedLoad {
+public final class InspectedLoad implements JudgedLoad {
   private final Load load;
   private final List<LayerFigures> figures;
   private final List<Finding> wishes;
@@ -18,11 +18,12 @@ public final class InspectedLoad {
     this.wishes = List.copyOf(wishes);
   }
 
+  @Override
   public Load load() {
     return load;
   }
 
-  /** What was measured, a row for each layer in the load's order. */
+  @Override
   public List<LayerFigures> figures() {
     return figures;
   }
@@ -33,6 +34,11 @@ public final class InspectedLoad {
         .filter(row -> row.layerId().equals(layerId))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("The load has no layer " + layerId));
+  }
+
+  @Override
+  public List<Finding> findings() {
+    return wishes;
   }
 
   /** Wishes of the house that are not met; none of them forbids the load. */

@@ -63,6 +63,30 @@ public final class Inspector {
   }
 
   /**
+   * Judges a load that may be work in hand: one that breaks rules comes back as a {@link
+   * FaultyLoad}, which can be looked at but neither saved as a plan nor printed. Empty when it
+   * names what does not exist or its figures are beyond reason, so that nothing could be drawn of
+   * it.
+   */
+  public Optional<JudgedLoad> judge(Load load) {
+    Findings findings = new Findings();
+    FigureCheck.judge(load, findings);
+    if (findings.isBroken()) {
+      return Optional.empty();
+    }
+    Setting setting = SettingReader.read(load, findings);
+    if (findings.isBroken()) {
+      return Optional.empty();
+    }
+    CHECKS.forEach(check -> check.judge(setting, findings));
+    List<LayerFigures> figures = LayerMeasure.of(setting);
+    return Optional.of(
+        findings.isBroken()
+            ? new FaultyLoad(load, figures, findings.brokenFirst())
+            : new InspectedLoad(load, figures, findings.of(Finding.Severity.WISH)));
+  }
+
+  /**
    * The least distance in the plan between two pieces of a load, wherever they share a height:
    * rounded down to whole micrometres, below zero where they overlap, empty when they share no
    * height, when one of them does not stand in the load, or when the load's figures are beyond

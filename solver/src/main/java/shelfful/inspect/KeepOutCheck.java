@@ -13,8 +13,7 @@ final class KeepOutCheck implements Check {
   public void judge(Setting setting, Findings findings) {
     for (KeepOut keepOut : setting.kiln().keepOuts()) {
       Footprint footprint = footprint(keepOut);
-      HeightRange heights =
-          new HeightRange(keepOut.bottom().micrometres(), keepOut.top().micrometres());
+      HeightRange heights = heights(keepOut);
       pieces(setting, keepOut, footprint, heights, findings);
       if (keepOut.kind().stopsShelves()) {
         shelves(setting, keepOut, footprint, heights, findings);
@@ -23,7 +22,11 @@ final class KeepOutCheck implements Check {
     }
   }
 
-  private static Footprint footprint(KeepOut keepOut) {
+  static HeightRange heights(KeepOut keepOut) {
+    return new HeightRange(keepOut.bottom().micrometres(), keepOut.top().micrometres());
+  }
+
+  static Footprint footprint(KeepOut keepOut) {
     Point from = keepOut.from();
     return from.equals(keepOut.to())
         ? Disc.at(from, keepOut.across())

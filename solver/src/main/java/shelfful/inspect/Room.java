@@ -29,7 +29,7 @@ record Room(List<Wall> walls, Optional<Footprint> round) {
     return depth(body, clearance).reaches(clearance);
   }
 
-  private static Reading roundDepth(Footprint body, Footprint round, double enough) {
+  static Reading roundDepth(Footprint body, Footprint round, double enough) {
     if (round instanceof Disc edge && body instanceof Disc disc) {
       long distance = WholeRoot.ceiling(edge.doubledDistanceSquared(disc));
       return new Reading(Math.floorDiv(edge.diameter() - disc.diameter() - distance, 2L), true);
@@ -44,6 +44,22 @@ record Room(List<Wall> walls, Optional<Footprint> round) {
     Vector start = body.middle().minus(round.middle());
     ArcSearch search = new ArcSearch(new Excess(body, round), start);
     return new Reading(slack - search.untilHigh(slack - enough).high(), false);
+  }
+
+  /** The direction in which a body comes closest to a round edge round it. */
+  static Vector nearestWay(Footprint body, Footprint round) {
+    Vector start = body.middle().minus(round.middle());
+    if (round instanceof Disc edge && body instanceof Bar bar) {
+      Vector from = bar.from().minus(edge.middle());
+      Vector to = bar.to().minus(edge.middle());
+      start = from.length() >= to.length() ? from : to;
+    } else if (!(round instanceof Disc && body instanceof Disc)) {
+      return new ArcSearch(new Excess(body, round), start)
+          .untilHigh(Double.NEGATIVE_INFINITY)
+          .best()
+          .direction();
+    }
+    return start.length() > 0 ? start.unit() : new Vector(1, 0);
   }
 
   /** How far the body's core reaches past the round edge's core in a direction. */

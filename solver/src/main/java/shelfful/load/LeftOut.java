@@ -33,6 +33,8 @@ public record LeftOut(String pieceId, Reason reason, String sentence, String men
     /** Another piece of its set waits, and they only go together. */
     SET_WAITS,
     /** It would fit alone, but the room went to others. */
-    NO_ROOM
+    NO_ROOM,
+    /** Somebody took it out by hand. */
+    TAKEN_OUT
   }
 }

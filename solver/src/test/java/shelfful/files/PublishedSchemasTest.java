@@ -14,10 +14,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shelfful.edit.WorkPlan;
 import shelfful.studio.Studio;
 
 /** The schemas in docs/formats say of our files what our readers say of them. */
@@ -31,7 +33,8 @@ class PublishedSchemasTest {
       Map.of(
           PREFIX + "studio:1", "studio.schema.json",
           PREFIX + "batch-list:1", "batch-list.schema.json",
-          PREFIX + "plan:1", "plan.schema.json");
+          PREFIX + "plan:1", "plan.schema.json",
+          PREFIX + "work:1", "work.schema.json");
 
   private final SchemaRegistry registry =
       SchemaRegistry.withDefaultDialect(
@@ -41,7 +44,13 @@ class PublishedSchemasTest {
                   id -> FILES.containsKey(id) ? text(FORMATS.resolve(FILES.get(id))) : null));
 
   @ParameterizedTest
-  @ValueSource(strings = {"studio.schema.json", "batch-list.schema.json", "plan.schema.json"})
+  @ValueSource(
+      strings = {
+        "studio.schema.json",
+        "batch-list.schema.json",
+        "plan.schema.json",
+        "work.schema.json"
+      })
   void areSchemasThemselves(String file) {
     assertThat(
             registry
@@ -55,7 +64,8 @@ class PublishedSchemasTest {
     "studio, ../demo-data/studio.json",
     "studio, ../docs/formats/studio.example.json",
     "batch-list, ../docs/formats/batch-list.example.json",
-    "plan, ../docs/formats/plan.example.json"
+    "plan, ../docs/formats/plan.example.json",
+    "work, ../docs/formats/work.example.json"
   })
   void acceptDemoDataAndExamples(String schema, String file) {
     assertThat(errors(schema, text(Path.of(file)))).isEmpty();
@@ -73,6 +83,8 @@ class PublishedSchemasTest {
     assertThat(errors("plan", written(PlanWriter.bytes(SmallPlan.inspected())))).isEmpty();
     assertThat(errors("plan", written(PlanWriter.bytes(SmallPlan.inspected(SmallPlan.kept())))))
         .isEmpty();
+    byte[] work = WorkWriter.bytes(WorkPlan.of(SmallPlan.load()), Optional.of("/home/work.json"));
+    assertThat(errors("work", written(work))).isEmpty();
     for (String list : List.of("list-60.csv", "list-200.csv", "list-500.csv")) {
       var batches =
           BatchListReader.read(SmallStudio.DEMO.resolve(list), SmallStudio.demo())
@@ -143,6 +155,7 @@ class PublishedSchemasTest {
       assertThat(BatchListReader.read(FORMATS.resolve(list), studio).problems()).isEmpty();
     }
     assertThat(PlanReader.read(FORMATS.resolve("plan.example.json")).problems()).isEmpty();
+    assertThat(WorkReader.read(FORMATS.resolve("work.example.json")).problems()).isEmpty();
   }
 
   private List<Error> errors(String schema, String json) {

@@ -18,7 +18,7 @@ import javafx.application.Platform;
 class ArchitectureTest {
   /** What the solver hands out; never how it plans, packs, reads or prints. */
   private static final List<String> HANDED_OUT =
-      List.of("app", "load", "inspect", "drawing", "studio", "kiln", "ware", "measure");
+      List.of("app", "edit", "load", "inspect", "drawing", "studio", "kiln", "ware", "measure");
 
   @ArchTest static final ArchRule wordsKnowNobody = only("words", List.of());
 
@@ -56,6 +56,14 @@ class ArchitectureTest {
       only(
           "batches",
           List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.steps..", "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule workKnowsTasks =
+      only("work", List.of("javafx.beans..", "javafx.collections..", "shelfful.ui.task.."));
+
+  @ArchTest
+  static final ArchRule theHandKnowsTheWork =
+      only("hand", List.of("javafx.beans..", "shelfful.ui.work..", "shelfful.ui.words.."));
 
   @ArchTest
   static final ArchRule deskKnowsTheScreens = only("desk", List.of("javafx..", "shelfful.ui.."));

@@ -11,6 +11,7 @@ import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.measure.LengthUnit;
 import shelfful.ui.batches.BatchListViewModel;
@@ -18,6 +19,7 @@ import shelfful.ui.batches.BatchPane;
 import shelfful.ui.batches.ColumnMemory;
 import shelfful.ui.desk.DeskViewModel;
 import shelfful.ui.desk.DeskWindow;
+import shelfful.ui.desk.SetPlaces;
 import shelfful.ui.look.NumberStyle;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsPane;
@@ -163,10 +165,13 @@ class LayoutTest {
   private void desk(Settings settings) {
     DeskViewModel model =
         new DeskViewModel(
-            Words.in(settings.language()), new SameThreadTaskRunner(), SearchLength.ofSteps(0));
+            Words.in(settings.language()),
+            new SameThreadTaskRunner(),
+            SearchLength.ofSteps(0),
+            new RecoveryFolder(folder.resolve("recovery")));
     try (Scenes window =
         Scenes.open(
-            () -> new DeskWindow(Words.in(settings.language()), model, Optional::empty),
+            () -> new DeskWindow(Words.in(settings.language()), model, new SetPlaces()),
             settings,
             1270,
             790)) {

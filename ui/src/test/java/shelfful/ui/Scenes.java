@@ -119,10 +119,14 @@ public final class Scenes implements AutoCloseable {
         : label.prefWidth(-1) > label.getWidth() + 1;
   }
 
-  /** What takes the focus and has no name that could be read aloud, or no role. */
+  /**
+   * What takes the focus and has no name that could be read aloud, or no role. What is disabled,
+   * such as the desk under the start, takes none.
+   */
   public List<String> silent() {
     return all(Node.class).stream()
         .filter(Node::isFocusTraversable)
+        .filter(node -> !node.isDisabled())
         .filter(node -> said(node).isBlank() || node.getAccessibleRole() == null)
         .map(Node::toString)
         .toList();

@@ -8,6 +8,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.ui.look.Look;
 import shelfful.ui.look.Settings;
@@ -33,8 +34,10 @@ public final class Desk extends Application {
     SettingsViewModel settings =
         SettingsViewModel.in(SettingsFolder.here(), Settings.usual(Locale.getDefault()));
     Words words = Words.in(settings.settings().get().language());
-    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH);
-    DeskWindow window = new DeskWindow(words, model, new AskForPlan(words, stage));
+    RecoveryFolder recovery = RecoveryFolder.usual();
+    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH, recovery);
+    DeskWindow window =
+        new DeskWindow(words, model, new AskForFile(words, stage, getHostServices()::showDocument));
     Workshop workshop = new Workshop(words, settings, model, stage, SettingsFolder.here());
     window.add(workshop.menu());
     window.offer(words.of("start.paste"), workshop::paste);
@@ -55,6 +58,7 @@ public final class Desk extends Application {
     // The picture is sometimes lost while another window lies over this one.
     stage.focusedProperty().addListener(changed -> window.requestLayout());
     stage.show();
+    window.offer(recovery);
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
   }
 

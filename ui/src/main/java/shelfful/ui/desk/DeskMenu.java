@@ -1,8 +1,7 @@
 package shelfful.ui.desk;
 
-import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Supplier;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
@@ -10,38 +9,49 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
+import shelfful.edit.Edit;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
 
 /** The menu: everything that can be done, with its keys. */
 final class DeskMenu extends MenuBar {
   private final Words words;
+  private final DeskViewModel model;
 
-  DeskMenu(
-      Words words, DeskViewModel model, ShelfView sheets, Supplier<Optional<Path>> askForPlan) {
+  /**
+   * What the menu reaches.
+   *
+   * @param preview shows the sheets as they are printed
+   */
+  record Doors(
+      DeskCommands commands, Saving saving, Places places, ShelfView sheets, Runnable preview) {}
+
+  DeskMenu(Words words, DeskViewModel model, Doors doors) {
     this.words = words;
+    this.model = model;
+    getMenus().addAll(load(doors), edit(doors.commands()), view(doors.sheets()));
+  }
+
+  private Menu load(Doors doors) {
     MenuItem stop = item("menu.stop", "Shortcut+Period", model::stop);
     stop.disableProperty().bind(model.planning().not());
-    Menu load =
-        new Menu(
-            words.of("menu.load"),
-            null,
-            item("menu.open", "Shortcut+O", () -> askForPlan.get().ifPresent(model::open)),
-            item("menu.demo", "Shortcut+D", model::tryTheDemo),
-            stop,
-            new SeparatorMenuItem(),
-            item("menu.quit", "Shortcut+Q", this::askToClose));
-    Menu view =
-        new Menu(
-            words.of("menu.view"),
-            null,
-            item("menu.zoomIn", "Shortcut+Plus", sheets::zoomIn),
-            item("menu.zoomOut", "Shortcut+Minus", sheets::zoomOut),
-            item("menu.fit", "Shortcut+0", sheets::fit),
-            new SeparatorMenuItem(),
-            item("menu.upper", "Shortcut+Up", () -> model.chooseLayerAfter(1)),
-            item("menu.lower", "Shortcut+Down", () -> model.chooseLayerAfter(-1)));
-    getMenus().addAll(load, view);
+    return new Menu(
+        words.of("menu.load"),
+        null,
+        item("menu.open", "Shortcut+O", () -> doors.places().toOpen().ifPresent(model::open)),
+        item("menu.demo", "Shortcut+D", model::tryTheDemo),
+        new SeparatorMenuItem(),
+        needsAPlan(item("menu.again", "Shortcut+R", model::planAgain)),
+        needsAPlan(item("menu.fillUp", "Shortcut+Shift+R", model::fillUp)),
+        stop,
+        new SeparatorMenuItem(),
+        needsAPlan(item("menu.save", "Shortcut+S", doors.saving()::save)),
+        needsAPlan(item("menu.saveAs", "Shortcut+Shift+S", doors.saving()::saveAs)),
+        needsAPlan(item("menu.savePlan", "Shortcut+E", doors.saving()::savePlan)),
+        needsAPlan(item("menu.preview", "Shortcut+Shift+P", doors.preview())),
+        needsAPlan(item("menu.print", "Shortcut+P", doors.saving()::print)),
+        new SeparatorMenuItem(),
+        item("menu.quit", "Shortcut+Q", this::askToClose));
   }
 
   /** As when the window is closed by its own button, so that it may ask first. */
@@ -49,6 +59,55 @@ final class DeskMenu extends MenuBar {
     Window window = getScene().getWindow();
     WindowEvent asked = new WindowEvent(window, WindowEvent.WINDOW_CLOSE_REQUEST);
     window.fireEvent(asked);
+  }
+
+  private Menu edit(DeskCommands commands) {
+    MenuItem undo = item("menu.undo", "Shortcut+Z", commands::undo);
+    MenuItem redo = item("menu.redo", "Shortcut+Shift+Z", commands::redo);
+    named(undo, "menu.undo", model.work().lastDone());
+    named(redo, "menu.redo", model.work().lastUndone());
+    return new Menu(
+        words.of("menu.edit"),
+        null,
+        undo,
+        redo,
+        new SeparatorMenuItem(),
+        needsAPlan(item("menu.takeUp", "Shortcut+T", commands::takeUpOrSetDown)),
+        needsAPlan(item("menu.putIn", "Shortcut+I", commands::putIn)),
+        needsAPlan(item("menu.takeOut", "Shortcut+BackSpace", commands::takeOut)),
+        needsAPlan(item("menu.pin", "Shortcut+J", commands::pin)),
+        needsAPlan(item("menu.unpinAll", "Shortcut+Shift+J", commands::unpinAll)),
+        needsAPlan(item("menu.lock", "Shortcut+L", commands::lock)));
+  }
+
+  private Menu view(ShelfView sheets) {
+    return new Menu(
+        words.of("menu.view"),
+        null,
+        item("menu.zoomIn", "Shortcut+Plus", sheets::zoomIn),
+        item("menu.zoomOut", "Shortcut+Minus", sheets::zoomOut),
+        item("menu.fit", "Shortcut+0", sheets::fit),
+        new SeparatorMenuItem(),
+        item("menu.upper", "Shortcut+Up", () -> model.chooseLayerAfter(1)),
+        item("menu.lower", "Shortcut+Down", () -> model.chooseLayerAfter(-1)));
+  }
+
+  /** Says which step it is, and rests while there is none. */
+  private void named(MenuItem item, String key, ObservableValue<Optional<Edit>> step) {
+    Runnable update =
+        () -> {
+          item.setDisable(step.getValue().isEmpty());
+          String name = step.getValue().map(model.commands()::name).orElse("");
+          item.setText((words.of(key) + " " + name).strip());
+        };
+    update.run();
+    step.addListener((property, was, is) -> update.run());
+  }
+
+  private MenuItem needsAPlan(MenuItem item) {
+    item.setDisable(true);
+    model.shown().addListener((property, was, is) -> item.setDisable(is.isEmpty()));
+    return item;
   }
 
   private MenuItem item(String key, String keys, Runnable action) {

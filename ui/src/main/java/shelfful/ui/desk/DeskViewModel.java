@@ -3,21 +3,24 @@ package shelfful.ui.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import shelfful.app.OpenAPlan;
-import shelfful.app.Opened;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
+import shelfful.app.WorkFile;
 import shelfful.drawing.LayerList;
-import shelfful.drawing.Spot;
-import shelfful.inspect.InspectedLoad;
+import shelfful.edit.WorkPlan;
+import shelfful.inspect.JudgedLoad;
 import shelfful.load.LoadRequest;
+import shelfful.ui.hand.HandCommands;
+import shelfful.ui.hand.HandViewModel;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
+import shelfful.ui.work.WorkViewModel;
 
 /**
  * What the desk shows and what can be done with it, without any widget. Used on the screen's thread
@@ -26,36 +29,43 @@ import shelfful.ui.words.Words;
 public final class DeskViewModel {
   private final Words words;
   private final TaskRunner tasks;
-  private final SearchLength length;
+  private final WorkViewModel work;
+  private final HandViewModel hand;
+  private final HandCommands commands;
+  private final PlanningViewModel planning;
+  private final Opening opening;
+  private final Drawings drawings;
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyStringWrapper layerId = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper pieceId = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper state = new ReadOnlyStringWrapper();
-  private final ReadOnlyBooleanWrapper planning = new ReadOnlyBooleanWrapper();
   private final ReadOnlyObjectWrapper<Optional<Notice>> notice =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private Optional<LivePlanning> live = Optional.empty();
-
-  /** Read where loads are drawn, away from the screen. */
-  private volatile Sight sight = Sight.USUAL;
+  private String last = "";
 
   /**
    * Shows nothing yet.
    *
-   * @param length of the demo's planning
+   * @param length of each planning
+   * @param recovery where unsaved work is kept
    */
-  public DeskViewModel(Words words, TaskRunner tasks, SearchLength length) {
+  public DeskViewModel(
+      Words words, TaskRunner tasks, SearchLength length, RecoveryFolder recovery) {
     this.words = words;
     this.tasks = tasks;
-    this.length = length;
+    this.work = new WorkViewModel(tasks, recovery);
+    this.hand = new HandViewModel(words, work, new DeskSpeech(shown));
+    this.commands = new HandCommands(words, work, hand);
+    this.planning = new PlanningViewModel(this, words, tasks, length);
+    this.opening = new Opening(this, words, tasks);
+    this.drawings = new Drawings(tasks, this::show, this::failed);
     state.set(words.of("state.empty"));
+    work.plan().addListener((property, was, is) -> is.ifPresent(drawings::draw));
+    work.onTrouble(sentence -> tell(new Notice(words.of("notice.notKept"), List.of(sentence))));
   }
 
-  /** Something the user must know, until it is closed. */
-  record Notice(String heading, List<String> sentences) {}
-
-  /** The load on the screen; empty before the first. */
+  /** The plan on the screen; empty before the first. */
   ReadOnlyObjectProperty<Optional<ShownLoad>> shown() {
     return shown.getReadOnlyProperty();
   }
@@ -65,7 +75,7 @@ public final class DeskViewModel {
     return layerId.getReadOnlyProperty();
   }
 
-  /** The chosen piece's id; empty text when none is. */
+  /** The chosen piece's id, standing or waiting; empty text when none is. */
   public ReadOnlyStringProperty pieceId() {
     return pieceId.getReadOnlyProperty();
   }
@@ -77,132 +87,134 @@ public final class DeskViewModel {
 
   /** Whether a planning goes on. */
   public ReadOnlyBooleanProperty planning() {
-    return planning.getReadOnlyProperty();
+    return planning.goesOn();
   }
 
   ReadOnlyObjectProperty<Optional<Notice>> notice() {
     return notice.getReadOnlyProperty();
   }
 
-  /** Opens a plan file in place of what is shown; what is refused changes nothing. */
-  public void open(Path file) {
-    leave();
-    String name = String.valueOf(file.getFileName());
-    String before = state.get();
-    state.set(words.of("state.opening", name));
-    tasks.start(
-        () -> drawn(OpenAPlan.open(file)),
-        opened -> {
-          state.set(before);
-          take(opened)
-              .ifPresent(
-                  load -> {
-                    show(load);
-                    state.set(told("state.opened", name));
-                  });
-        },
-        fault -> {
-          state.set(before);
-          failed(fault);
-        });
+  /** The plan with its history and its file. */
+  public WorkViewModel work() {
+    return work;
   }
 
-  private Opened<ShownLoad> drawn(Opened<InspectedLoad> opened) {
-    if (opened instanceof Opened.Ready<InspectedLoad> ready) {
-      return new Opened.Ready<>(draw(ready.value()), ready.notes());
-    }
-    Opened.Refused<InspectedLoad> refused = (Opened.Refused<InspectedLoad>) opened;
-    return new Opened.Refused<>(refused.breaksRules(), refused.sentences());
+  /** The piece in the hand. */
+  public HandViewModel hand() {
+    return hand;
+  }
+
+  /** What is done by hand at once. */
+  public HandCommands commands() {
+    return commands;
+  }
+
+  /** Opens a plan or work file in place of what is shown; what is refused changes nothing. */
+  public void open(Path file) {
+    leave();
+    opening.open(file);
+  }
+
+  /** Puts a plan on the desk just as a file holds it. */
+  void begin(ShownLoad drawn, Optional<WorkFile> file, String from) {
+    last = from;
+    makeReady(drawn);
+    work.beginSaved(drawn.plan(), file);
+  }
+
+  /** Puts work on the desk that an earlier run of the program left behind, unsaved. */
+  void recover(RecoveryFolder.Left left) {
+    leave();
+    last = words.of("state.recovered");
+    work.begin(left.plan(), left.of().map(WorkFile::at));
   }
 
   /** Plans the demo for everybody to see. */
   public void tryTheDemo() {
     leave();
-    tasks.start(Demo::request, opened -> take(opened).ifPresent(this::plan), this::failed);
+    opening.demo();
   }
 
-  /** Plans what somebody asks for, for everybody to see. */
-  public void planThis(LoadRequest request) {
+  /** Plans something new, in place of what is on the desk. */
+  public void plan(LoadRequest request) {
     leave();
-    plan(request);
+    planning.start(request);
   }
 
-  /** Shows loads in another way from now on, the one on the screen among them. */
-  void see(Sight other) {
-    sight = other;
-    shown
-        .get()
-        .ifPresent(
-            load ->
-                tasks.start(
-                    () -> draw(load.load()),
-                    drawn -> {
-                      if (shown.get().filter(now -> now == load).isPresent()) {
-                        show(drawn);
-                      }
-                    },
-                    this::failed));
+  /** Plans again around everything pinned and locked. */
+  public void planAgain() {
+    settle();
+    closeNotice();
+    planning.startAgain();
   }
 
-  private ShownLoad draw(InspectedLoad load) {
-    return ShownLoad.of(load, sight);
-  }
-
-  private void plan(LoadRequest request) {
-    LivePlanning started = new LivePlanning(request, tasks, new Watching(), this::draw);
-    live = Optional.of(started);
-    planning.set(true);
-    state.set(words.of("state.planning"));
-    started.start(length);
+  /** Puts what waits into free places, and moves nothing. */
+  public void fillUp() {
+    settle();
+    closeNotice();
+    planning.startFillingUp();
   }
 
   /** Ends the planning, if any; the best load stays. */
   public void stop() {
-    live.ifPresent(
-        one -> {
-          state.set(words.of("state.stopping"));
-          one.stop();
-        });
+    planning.stop();
+  }
+
+  /** Before something is done by hand: what planning has found so far comes onto the desk. */
+  public void settle() {
+    planning.settle();
+    hand.setDown();
   }
 
   /** What was begun before is no longer listened to. */
   private void leave() {
-    live.ifPresent(LivePlanning::stop);
-    live = Optional.empty();
-    planning.set(false);
+    planning.leave();
+    hand.putBack();
     closeNotice();
   }
 
   /** Chooses a layer; one that the load does not have is passed over. */
   public void chooseLayer(String id) {
     if (!id.equals(layerId.get()) && shown.get().flatMap(load -> load.layer(id)).isPresent()) {
-      pieceId.set("");
+      hand.toLayer(id);
+      if (hand.held().get().isEmpty()) {
+        pieceId.set("");
+      }
       layerId.set(id);
     }
   }
 
   /** Chooses the layer that is loaded so many layers later; stops at the first and the last. */
   public void chooseLayerAfter(int steps) {
-    shown
-        .get()
-        .ifPresent(
-            load -> {
-              List<String> ids = load.lists().layers().stream().map(LayerList::layerId).toList();
-              int wanted = ids.indexOf(layerId.get()) + steps;
-              if (wanted >= 0 && wanted < ids.size()) {
-                chooseLayer(ids.get(wanted));
-              }
-            });
+    layerAfter(steps).ifPresent(this::chooseLayer);
   }
 
-  /** Chooses a piece of the chosen layer, or none with empty text. */
+  private Optional<String> layerAfter(int steps) {
+    List<String> ids =
+        shown.get().stream()
+            .flatMap(load -> load.lists().layers().stream())
+            .map(LayerList::layerId)
+            .toList();
+    int wanted = ids.indexOf(layerId.get()) + steps;
+    return wanted >= 0 && wanted < ids.size() ? Optional.of(ids.get(wanted)) : Optional.empty();
+  }
+
+  /** Chooses a piece, or none with empty text; one on another layer brings that layer with it. */
   public void choosePiece(String id) {
+    if (hand.held().get().filter(held -> !held.pieceId().equals(id)).isPresent()) {
+      hand.setDown();
+    }
+    shown
+        .get()
+        .flatMap(load -> load.layerOf(id))
+        .filter(layer -> !layer.equals(layerId.get()))
+        .ifPresent(this::chooseLayer);
     pieceId.set(id);
   }
 
-  /** Chooses the piece that covers a spot on the chosen layer's sheet, or none. */
-  void choosePieceAt(Spot spot) {
-    choosePiece(shown.get().flatMap(load -> load.pieceAt(layerId.get(), spot)).orElse(""));
+  /** Does a short step on the screen's thread after what it has to do already. */
+  void later(Runnable step) {
+    tasks.show(step);
   }
 
   /** Takes the message away. */
@@ -210,89 +222,71 @@ public final class DeskViewModel {
     notice.set(Optional.empty());
   }
 
-  private <T> Optional<T> take(Opened<T> opened) {
-    if (opened instanceof Opened.Ready<T> ready) {
-      if (!ready.notes().isEmpty()) {
-        tell("notice.notes", ready.notes());
-      }
-      return Optional.of(ready.value());
+  void tell(Notice other) {
+    notice.set(Optional.of(other));
+  }
+
+  void failed(Throwable fault) {
+    tell(new Notice(words.of("notice.fault", fault), List.of()));
+  }
+
+  /** Says something in the line of state for a while; nothing else changes. */
+  void sayForNow(String words) {
+    state.set(words);
+  }
+
+  /** What the line of state ends with from now on. */
+  void say(String end) {
+    last = end;
+    state.set(
+        shown.get().map(load -> new StateWords(words).of(load, planning.most(), end)).orElse(end));
+  }
+
+  /** Shows loads in another way from now on, the one on the screen among them. */
+  void see(Sight other) {
+    drawings.see(other);
+    shown.get().ifPresent(this::seeRight);
+  }
+
+  private void seeRight(ShownLoad load) {
+    if (!drawings.isSeenRight(load)) {
+      drawings.drawAgain(load, shown::get);
     }
-    Opened.Refused<T> refused = (Opened.Refused<T>) opened;
-    tell(refused.breaksRules() ? "notice.breaks" : "notice.unreadable", refused.sentences());
-    return Optional.empty();
   }
 
-  private void tell(String key, List<String> sentences) {
-    notice.set(Optional.of(new Notice(words.of(key), sentences)));
+  /** Draws a plan that the judge has seen; away from the screen's thread. */
+  ShownLoad drawn(WorkPlan plan, JudgedLoad judged) {
+    return drawings.of(plan, judged);
   }
 
-  private void failed(Throwable fault) {
-    notice.set(Optional.of(new Notice(words.of("notice.fault", fault), List.of())));
+  /** A drawing that is at hand already, for when its plan comes onto the desk. */
+  void makeReady(ShownLoad load) {
+    drawings.makeReady(load);
   }
 
   /** Another load; the chosen layer and piece stay chosen where it has them. */
-  private void show(ShownLoad load) {
+  void show(ShownLoad load) {
     String layer =
-        load.layer(layerId.get())
+        load.layerOf(pieceId.get())
+            .flatMap(load::layer)
+            .or(() -> load.layer(layerId.get()))
             .or(() -> load.lists().layers().stream().findFirst())
             .map(LayerList::layerId)
             .orElse("");
-    String piece = load.ring(layer, pieceId.get()).isPresent() ? pieceId.get() : "";
+    boolean known =
+        load.layerOf(pieceId.get()).isPresent() || load.plan().waiting(pieceId.get()).isPresent();
     layerId.set(layer);
     shown.set(Optional.of(load));
-    pieceId.set(piece);
+    pieceId.set(known ? pieceId.get() : "");
+    say(last);
+    // The settings may have changed while it was drawn.
+    seeRight(load);
   }
 
-  private String told(String key, String last) {
-    return shown
-        .get()
-        .map(load -> words.of(key, load.lists().counts(), load.lists().layers().size(), last))
-        .orElse("");
-  }
-
-  /** Listens to the planning that was started last, and to no other. */
-  private final class Watching implements LivePlanning.Watcher {
-
-    private boolean isPast(LivePlanning planning) {
-      return live.filter(one -> one == planning).isEmpty();
-    }
-
-    @Override
-    public void better(LivePlanning from, ShownLoad load) {
-      if (!isPast(from)) {
-        show(load);
-        state.set(told("state.better", ""));
-      }
-    }
-
-    @Override
-    public void refused(LivePlanning from) {
-      if (!isPast(from)) {
-        tell("notice.dropped", List.of());
-      }
-    }
-
-    @Override
-    public void ended(LivePlanning from, Optional<ShownLoad> best) {
-      if (!isPast(from)) {
-        leaveDone();
-        best.ifPresentOrElse(DeskViewModel.this::show, () -> tell("notice.none", List.of()));
-        state.set(best.isPresent() ? told("state.planned", "") : words.of("state.empty"));
-      }
-    }
-
-    @Override
-    public void failed(LivePlanning from, Throwable fault) {
-      if (!isPast(from)) {
-        leaveDone();
-        DeskViewModel.this.failed(fault);
-        state.set(shown.get().isPresent() ? told("state.planned", "") : words.of("state.empty"));
-      }
-    }
-
-    private void leaveDone() {
-      live = Optional.empty();
-      planning.set(false);
+  /** Says the most that any setting can hold, once that is known. */
+  void told(OptionalInt most) {
+    if (most.isPresent()) {
+      say(last);
     }
   }
 }

@@ -1,19 +1,22 @@
 package shelfful.ui.desk;
 
-import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import shelfful.app.RecoveryFolder;
 import shelfful.drawing.LayerList;
+import shelfful.drawing.LoadDrawing;
+import shelfful.inspect.Finding;
 import shelfful.ui.kilnview.KilnView;
 import shelfful.ui.lists.PieceTable;
+import shelfful.ui.lists.ProblemList;
 import shelfful.ui.lists.WaitingList;
 import shelfful.ui.look.Look;
 import shelfful.ui.look.Settings;
@@ -21,46 +24,65 @@ import shelfful.ui.shelfview.CanvasSurface;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
 
-/** The whole window: kiln, sheet and lists side by side, kept in step with the view model. */
+/** The whole window: kiln, layer and lists side by side, kept in step with the view model. */
 public final class DeskWindow extends BorderPane {
+  private final Words words;
   private final DeskViewModel model;
+  private final Saving saving;
   private final ShelfView sheets = new ShelfView();
   private final KilnView kiln;
   private final Label seen = new Label();
   private final SheetPane middle;
   private final PieceTable in;
   private final WaitingList waits;
+  private final ProblemList problems;
   private final SplitPane desk;
   private final DeskMenu menu;
   private final StartPane start;
+  private final StackPane center = new StackPane();
 
   /**
    * Wires a window to a view model.
    *
-   * @param askForPlan asks the user for a file; empty when there is none to open
+   * @param places asks the user for files
    */
-  public DeskWindow(Words words, DeskViewModel model, Supplier<Optional<Path>> askForPlan) {
+  public DeskWindow(Words words, DeskViewModel model, Places places) {
     CanvasSurface.loadTypeface();
+    this.words = words;
     this.model = model;
-    menu = new DeskMenu(words, model, sheets, askForPlan);
+    saving = new Saving(words, model, places);
+    DeskCommands commands = new DeskCommands(words, model);
     kiln = new KilnView(words, model::chooseLayer);
-    middle = new SheetPane(words, model, sheets);
+    middle = new SheetPane(words, model, sheets, commands);
     in =
-        new PieceTable(words, row -> model.choosePiece(row.map(LayerList.Row::pieceId).orElse("")));
-    waits = new WaitingList(words);
+        new PieceTable(words, row -> row.map(LayerList.Row::pieceId).ifPresent(model::choosePiece));
+    waits = new WaitingList(words, model::choosePiece, () -> putIn(commands));
+    problems = new ProblemList(words, this::point);
     desk = new SplitPane(left(words), middle, right());
-    desk.setDividerPositions(0.25, 0.69);
+    desk.setDividerPositions(0.22, 0.68);
     SplitPane.setResizableWithParent(desk.getItems().get(0), false);
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
     Look.dress(this, Settings.usual(Locale.ROOT));
+    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::showPreview);
+    menu = new DeskMenu(words, model, doors);
     setTop(new VBox(menu, new HeaderPane(words, model)));
-    start = new StartPane(words, () -> askForPlan.get().ifPresent(model::open), model::tryTheDemo);
-    setCenter(start);
-    sheets.onPick(model::choosePieceAt);
+    // The desk lies under the start from the first moment, so that it is laid out already when the
+    // first plan comes.
+    in.rehearse();
+    waits.rehearse();
+    center.getChildren().add(desk);
+    start = new StartPane(words, () -> places.toOpen().ifPresent(model::open), model::tryTheDemo);
+    cover(start);
+    setCenter(center);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     listen();
+  }
+
+  /** Offers what an earlier run of the program left unsaved, if anything. */
+  public void offer(RecoveryFolder recovery) {
+    saving.offer(recovery);
   }
 
   /** Adds a menu behind the others. */
@@ -90,8 +112,9 @@ public final class DeskWindow extends BorderPane {
   private VBox right() {
     VBox.setVgrow(in, Priority.ALWAYS);
     waits.setMinHeight(150);
-    waits.setPrefHeight(230);
-    VBox right = new VBox(in, waits);
+    waits.setPrefHeight(210);
+    problems.setMinHeight(120);
+    VBox right = new VBox(problems, in, waits);
     right.getStyleClass().add("side");
     right.setMinWidth(260);
     return right;
@@ -100,30 +123,92 @@ public final class DeskWindow extends BorderPane {
   private void listen() {
     model.shown().addListener((property, was, is) -> is.ifPresent(this::show));
     model.layerId().addListener((property, was, is) -> model.shown().get().ifPresent(this::layer));
-    model
-        .pieceId()
-        .addListener(
-            (property, was, is) -> {
-              middle.pointOut();
-              in.mark(is);
-            });
+    model.pieceId().addListener((property, was, is) -> mark(is));
+  }
+
+  private void mark(String pieceId) {
+    middle.pointOut();
+    in.mark(pieceId);
+    waits.mark(pieceId);
+    problems.mark(pieceId);
+  }
+
+  /** The picture gets the focus with the piece, so that the keys carry it at once. */
+  private void putIn(DeskCommands commands) {
+    commands.putIn();
+    sheets.requestFocus();
+  }
+
+  private void point(Finding finding) {
+    finding.pieceIds().stream()
+        .filter(id -> !finding.pieceIds().contains(model.pieceId().get()))
+        .findFirst()
+        .ifPresent(model::choosePiece);
+    if (finding.pieceIds().isEmpty() && !finding.layerId().isEmpty()) {
+      model.chooseLayer(finding.layerId());
+    }
   }
 
   private void show(ShownLoad load) {
-    setCenter(desk);
+    if (!isPreviewed()) {
+      uncover();
+    }
     String side = load.side().seen();
     seen.setText(side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1));
     kiln.show(load.side(), load.lists().layers());
-    waits.show(load.lists().waiting());
     layer(load);
+    // A step of its own, so that the first plan does not hold up the screen.
+    model.later(
+        () -> {
+          waits.show(load.lists().waiting());
+          problems.show(load.judged().findings());
+          mark(model.pieceId().get());
+        });
   }
 
   private void layer(ShownLoad load) {
     String id = model.layerId().get();
-    load.layer(id).ifPresent(in::show);
     kiln.mark(id);
-    in.mark(model.pieceId().get());
     middle.refresh();
+    model.later(
+        () -> {
+          load.layer(id).ifPresent(in::show);
+          mark(model.pieceId().get());
+        });
+  }
+
+  /** Shows the sheets as they are printed, over the desk; called again, the desk comes back. */
+  void showPreview() {
+    saving.preview().ifPresent(this::preview);
+  }
+
+  private void preview(LoadDrawing drawing) {
+    if (isPreviewed()) {
+      uncover();
+      return;
+    }
+    PreviewPane pane = new PreviewPane(words, drawing, saving::print, this::uncover);
+    cover(pane);
+    pane.takeFocus();
+  }
+
+  private boolean isPreviewed() {
+    return center.getChildren().stream().anyMatch(PreviewPane.class::isInstance);
+  }
+
+  /** Lays something over the desk, which rests meanwhile. */
+  private void cover(Node other) {
+    desk.setDisable(true);
+    desk.setOpacity(0);
+    center.getChildren().setAll(desk, other);
+  }
+
+  private void uncover() {
+    if (desk.isDisable()) {
+      center.getChildren().setAll(desk);
+      desk.setDisable(false);
+      desk.setOpacity(1);
+    }
   }
 
   /** Plain + and − zoom and 0 fits, wherever nobody else wants them. */

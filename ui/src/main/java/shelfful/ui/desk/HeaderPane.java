@@ -46,11 +46,11 @@ final class HeaderPane extends VBox {
     firing.setText(load.lists().firing());
   }
 
-  private void show(Optional<DeskViewModel.Notice> notice) {
+  private void show(Optional<Notice> notice) {
     messages.getChildren().setAll(notice.map(this::message).stream().toList());
   }
 
-  private HBox message(DeskViewModel.Notice notice) {
+  private HBox message(Notice notice) {
     VBox sentences = new VBox();
     sentences.getChildren().add(sentence(notice.heading(), "strong"));
     notice.sentences().stream().limit(8).forEach(one -> sentences.getChildren().add(sentence(one)));
@@ -62,7 +62,18 @@ final class HeaderPane extends VBox {
     close.setAccessibleText(words.of("notice.closeText"));
     close.setMinWidth(USE_PREF_SIZE);
     close.setOnAction(event -> model.closeNotice());
-    HBox message = new HBox(sentences, close);
+    HBox message = new HBox(sentences);
+    for (Notice.Choice choice : notice.choices()) {
+      Button answer = new Button(choice.words());
+      answer.setMinWidth(USE_PREF_SIZE);
+      answer.setOnAction(
+          event -> {
+            model.closeNotice();
+            choice.action().run();
+          });
+      message.getChildren().add(answer);
+    }
+    message.getChildren().add(close);
     message.getStyleClass().add("notice");
     return message;
   }

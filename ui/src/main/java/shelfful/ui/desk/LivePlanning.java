@@ -1,36 +1,48 @@
 package shelfful.ui.desk;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import shelfful.app.FaultReport;
-import shelfful.app.PlanALoad;
 import shelfful.app.PlanListener;
+import shelfful.app.Planning;
 import shelfful.app.SearchLength;
 import shelfful.inspect.InspectedLoad;
-import shelfful.load.LoadRequest;
 import shelfful.ui.task.TaskRunner;
 
 /**
  * One planning that is watched. A better load is drawn where it is found and handed to the screen;
- * when the screen is behind, it gets only the latest.
+ * when the screen is behind, it gets only the latest. Ends by itself when nothing better was found
+ * for ten seconds.
  */
 final class LivePlanning implements PlanListener {
-  private final PlanALoad planning;
+  private static final Duration LOOK = Duration.ofSeconds(1);
+  private static final int PATIENCE = 10;
+
+  private final Planning planning;
   private final TaskRunner tasks;
   private final Watcher watcher;
   private final Function<InspectedLoad, ShownLoad> drawing;
   private final AtomicReference<ShownLoad> latest = new AtomicReference<>();
+  private int quiet;
+  private boolean over;
+  private boolean gaveUp;
 
+  /**
+   * Not started yet.
+   *
+   * @param drawing draws a load with the pins and locks there are, away from the screen's thread
+   */
   LivePlanning(
-      LoadRequest request,
+      Planning planning,
       TaskRunner tasks,
       Watcher watcher,
       Function<InspectedLoad, ShownLoad> drawing) {
-    this.drawing = drawing;
-    this.planning = new PlanALoad(request);
+    this.planning = planning;
     this.tasks = tasks;
     this.watcher = watcher;
+    this.drawing = drawing;
   }
 
   /** Who is told on the screen's thread. */
@@ -46,10 +58,34 @@ final class LivePlanning implements PlanListener {
 
   /** Starts, once. */
   void start(SearchLength length) {
+    tasks.after(LOOK, this::look);
     tasks.start(
         () -> planning.run(length, this).map(drawing),
-        best -> watcher.ended(this, best),
-        fault -> watcher.failed(this, fault));
+        best -> {
+          over = true;
+          watcher.ended(this, best);
+        },
+        fault -> {
+          over = true;
+          watcher.failed(this, fault);
+        });
+  }
+
+  private void look() {
+    if (over) {
+      return;
+    }
+    quiet++;
+    if (quiet == PATIENCE) {
+      gaveUp = true;
+      stop();
+    }
+    tasks.after(LOOK, this::look);
+  }
+
+  /** Whether it ended for want of anything better. */
+  boolean hasGivenUp() {
+    return gaveUp;
   }
 
   /** Ends soon; the best load is kept. */
@@ -65,6 +101,7 @@ final class LivePlanning implements PlanListener {
   }
 
   private void tell() {
+    quiet = 0;
     watcher.better(this, latest.getAndSet(null));
   }
 

@@ -14,11 +14,17 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import shelfful.drawing.LayerList;
+import shelfful.drawing.PlanView;
+import shelfful.edit.Tentative;
+import shelfful.inspect.PlaceFigure;
+import shelfful.ui.hand.Held;
 import shelfful.ui.look.Em;
+import shelfful.ui.shelfview.Overlay;
 import shelfful.ui.shelfview.ShelfView;
+import shelfful.ui.shelfview.ShelfViewport;
 import shelfful.ui.words.Words;
 
-/** The middle of the desk: the chosen layer's name, its sheet, and buttons to look about. */
+/** The middle of the desk: the chosen layer's name, its picture, and the work by hand on it. */
 final class SheetPane extends VBox {
   private static final double LEAST_TITLES = 190;
 
@@ -28,7 +34,7 @@ final class SheetPane extends VBox {
   private final Label heading = new Label();
   private final Label under = new Label();
 
-  SheetPane(Words words, DeskViewModel model, ShelfView sheets) {
+  SheetPane(Words words, DeskViewModel model, ShelfView sheets, DeskCommands commands) {
     this.words = words;
     this.model = model;
     this.sheets = sheets;
@@ -39,6 +45,15 @@ final class SheetPane extends VBox {
       label.setWrapText(true);
       label.setMinHeight(USE_PREF_SIZE);
     }
+    setVgrow(sheets, Priority.ALWAYS);
+    getChildren().addAll(bar(), sheets, new HandBar(words, model, commands));
+    sheets.onPointer(
+        new HandPointer(model, () -> sheets.viewport().map(ShelfViewport::scale).orElse(1.0)));
+    sheets.setOnKeyPressed(new HandKeys(commands)::pressed);
+    model.hand().held().addListener((property, was, is) -> held(was, is));
+  }
+
+  private FlowPane bar() {
     VBox titles = new VBox(heading, under);
     HBox buttons =
         new HBox(
@@ -53,8 +68,7 @@ final class SheetPane extends VBox {
     bar.getStyleClass().add("bar");
     bar.setRowValignment(VPos.CENTER);
     titles.prefWidthProperty().bind(widthOf(bar, buttons));
-    setVgrow(sheets, Priority.ALWAYS);
-    getChildren().addAll(bar, sheets);
+    return bar;
   }
 
   /** The titles push the buttons to the right, or to a line of their own where there is no room. */
@@ -98,15 +112,77 @@ final class SheetPane extends VBox {
   private void show(ShownLoad load, LayerList layer) {
     int count = load.lists().layers().size();
     heading.setText(words.of("sheet.heading", layer.layerId(), layer.shelf()));
-    under.setText(words.of("sheet.under", layer.clearHeight(), layer.order(), count));
-    String told = words.of("sheet.text", layer.layerId(), layer.rows().size());
-    sheets.show(load.sheets(layer.layerId()), told);
+    String held = load.plan().isLocked(layer.layerId()) ? words.of("sheet.locked") : "";
+    under.setText(words.of("sheet.under", layer.clearHeight(), layer.order(), count) + held);
+    paper(load, model.hand().held().get());
     pointOut();
+    model.hand().held().get().ifPresentOrElse(this::over, () -> sheets.layOver(Overlay.NONE));
+  }
+
+  /** The layer's picture, without a piece of it that is in the hand. */
+  private void paper(ShownLoad load, Optional<Held> held) {
+    String id = model.layerId().get();
+    int rows = load.layer(id).map(layer -> layer.rows().size()).orElse(0);
+    sheets.show(
+        held.map(one -> load.without(id, one.pieceId())).orElseGet(() -> load.sheets(id)),
+        words.of("sheet.text", id, rows));
+  }
+
+  /** A piece that was set down stays painted until the plan with it is drawn. */
+  private void held(Optional<Held> was, Optional<Held> is) {
+    Optional<ShownLoad> load = model.shown().get();
+    if (load.isEmpty()) {
+      return;
+    }
+    if (is.isPresent()) {
+      if (!was.map(Held::pieceId).equals(is.map(Held::pieceId))) {
+        paper(load.get(), is);
+        pointOut();
+      }
+      over(is.get());
+    } else if (isDrawn(load.get())) {
+      refresh();
+    }
+  }
+
+  private boolean isDrawn(ShownLoad load) {
+    return model.work().plan().get().filter(load.plan()::equals).isPresent();
+  }
+
+  private void over(Held held) {
+    Tentative at = held.tentative();
+    ShownLoad load = model.shown().get().orElseThrow();
+    Optional<PlanView> view = load.view(at.layerId());
+    if (view.isEmpty() || !at.layerId().equals(model.layerId().get())) {
+      sheets.layOver(Overlay.NONE);
+      return;
+    }
+    int number = load.picture().numberOf(at.layerId(), held.pieceId());
+    int shown = number == 0 ? load.layer(at.layerId()).orElseThrow().rows().size() + 1 : number;
+    sheets.layOver(
+        new Overlay(
+            load.picture().held(at.layerId(), at.place(), shown, held.isForbidden()),
+            at.tightest().map(figure -> measure(view.get(), figure, held))));
+  }
+
+  private static Overlay.Measure measure(PlanView view, PlaceFigure figure, Held held) {
+    return new Overlay.Measure(
+        view.at(figure.line().from()),
+        view.at(figure.line().to()),
+        held.figure(),
+        held.isForbidden());
   }
 
   /** Points out the chosen piece. */
   void pointOut() {
-    Optional<ShownLoad> load = model.shown().get();
+    boolean inHand =
+        model
+            .hand()
+            .held()
+            .get()
+            .filter(h -> h.pieceId().equals(model.pieceId().get()))
+            .isPresent();
+    Optional<ShownLoad> load = model.shown().get().filter(one -> !inHand);
     sheets.pointOut(load.flatMap(one -> one.ring(model.layerId().get(), model.pieceId().get())));
   }
 }

@@ -2,7 +2,7 @@ package shelfful.ui.desk;
 
 import java.util.Optional;
 import shelfful.drawing.PaperSize;
-import shelfful.inspect.InspectedLoad;
+import shelfful.load.Load;
 import shelfful.measure.LengthUnit;
 
 /**
@@ -14,7 +14,7 @@ import shelfful.measure.LengthUnit;
 record Sight(PaperSize paper, Optional<LengthUnit> unit) {
   static final Sight USUAL = new Sight(PaperSize.A4, Optional.empty());
 
-  LengthUnit unitFor(InspectedLoad load) {
-    return unit.orElse(load.load().request().studio().unit());
+  LengthUnit unitFor(Load load) {
+    return unit.orElse(load.request().studio().unit());
   }
 }

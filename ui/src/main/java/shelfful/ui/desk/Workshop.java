@@ -159,7 +159,7 @@ final class Workshop {
 
   private void plan() {
     OpenAList.request(studio.studio().get(), batches.batches(), LocalDate.now())
-        .ifPresentOrElse(desk::planThis, () -> batches.tell("batches.nothingToFire"));
+        .ifPresentOrElse(desk::plan, () -> batches.tell("batches.nothingToFire"));
   }
 
   private void show(String title, Supplier<Parent> content) {

@@ -13,6 +13,8 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.drawing.LayerList;
+import shelfful.measure.Length;
+import shelfful.measure.Point;
 import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
@@ -102,6 +104,15 @@ public final class PieceTable extends VBox {
   private String told(LayerList.Row row) {
     String told = words.of("in.row", row.number(), row.form(), row.glaze(), row.place());
     return row.pointing().isEmpty() ? told : told + words.of("in.rowPointing", row.pointing());
+  }
+
+  /**
+   * Lays out a row that says nothing, so that the first real ones need not wait for all that a row
+   * takes to be made ready.
+   */
+  public void rehearse() {
+    Length none = Length.ZERO;
+    table.getItems().setAll(new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none));
   }
 
   /** Shows another layer. */

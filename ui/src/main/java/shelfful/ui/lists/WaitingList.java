@@ -1,9 +1,11 @@
 package shelfful.ui.lists;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.drawing.LoadLists;
@@ -16,8 +18,13 @@ public final class WaitingList extends VBox {
   private final Words words;
   private final ListView<LoadLists.Waiting> list = new ListView<>();
 
-  /** Shows nothing yet. */
-  public WaitingList(Words words) {
+  /**
+   * Shows nothing yet.
+   *
+   * @param choose is told a piece of the row that is chosen
+   * @param putIn is told when a row is to go in: by Enter or a double click
+   */
+  public WaitingList(Words words, Consumer<String> choose, Runnable putIn) {
     this.words = words;
     getStyleClass().add("waiting-list");
     Label heading = new Label(words.of("waits.heading"));
@@ -26,13 +33,53 @@ public final class WaitingList extends VBox {
     list.setAccessibleText(words.of("waits.text"));
     list.setPlaceholder(new Label(words.of("waits.empty")));
     list.setCellFactory(view -> new Cell());
+    list.getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (property, was, is) -> {
+              if (is != null) {
+                choose.accept(is.pieceIds().get(0));
+              }
+            });
+    list.setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.INSERT) {
+            putIn.run();
+            event.consume();
+          }
+        });
+    list.setOnMouseClicked(
+        event -> {
+          if (event.getClickCount() == 2) {
+            putIn.run();
+          }
+        });
     setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(heading, list);
+  }
+
+  /** Lays out a row that says nothing, so that the first real ones come at once. */
+  public void rehearse() {
+    list.getItems().setAll(new LoadLists.Waiting(0, "–", "–", "", List.of("")));
   }
 
   /** Shows what else waits. */
   public void show(List<LoadLists.Waiting> waiting) {
     list.getItems().setAll(waiting);
+  }
+
+  /** Marks the row of a piece as the chosen one, or none. */
+  public void mark(String pieceId) {
+    list.getItems().stream()
+        .filter(row -> row.pieceIds().contains(pieceId))
+        .findFirst()
+        .ifPresentOrElse(
+            row -> {
+              if (!row.equals(list.getSelectionModel().getSelectedItem())) {
+                list.getSelectionModel().select(row);
+              }
+            },
+            () -> list.getSelectionModel().clearSelection());
   }
 
   private final class Cell extends ListCell<LoadLists.Waiting> {

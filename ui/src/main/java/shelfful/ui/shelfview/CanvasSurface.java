@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -45,14 +46,21 @@ public final class CanvasSurface {
   /** Paints the white paper and every mark on it; leaves the canvas's own settings as they were. */
   public static void paint(Sheet sheet, GraphicsContext canvas) {
     canvas.save();
+    canvas.setFill(Color.WHITE);
+    canvas.fillRect(0, 0, sheet.width(), sheet.height());
+    canvas.restore();
+    paint(sheet.marks(), canvas);
+  }
+
+  /** Paints marks over whatever is there; leaves the canvas's own settings as they were. */
+  static void paint(List<Mark> marks, GraphicsContext canvas) {
+    canvas.save();
     canvas.setLineCap(StrokeLineCap.ROUND);
     canvas.setLineJoin(StrokeLineJoin.ROUND);
     canvas.setTextBaseline(VPos.BASELINE);
     canvas.setTextAlign(TextAlignment.LEFT);
-    canvas.setFill(Color.WHITE);
-    canvas.fillRect(0, 0, sheet.width(), sheet.height());
     CanvasSurface surface = new CanvasSurface(canvas);
-    sheet.marks().forEach(surface::paint);
+    marks.forEach(surface::paint);
     canvas.restore();
   }
 

@@ -2,7 +2,6 @@ package shelfful.ui.shelfview;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -16,7 +15,8 @@ import shelfful.drawing.Spot;
 
 /**
  * The sheets of one layer, to look at closely: the wheel moves the paper, with Ctrl it zooms at the
- * pointer; dragging moves the paper; a click tells the place on the paper.
+ * pointer; dragging moves the paper unless somebody takes the drag; what lies over the paper is
+ * painted by itself.
  */
 public final class ShelfView extends Region {
   private static final double STEP = 1.25;
@@ -26,21 +26,23 @@ public final class ShelfView extends Region {
 
   private static final double CLICK = 4;
   private static final Color SHADOW = Color.rgb(60, 45, 35, 0.14);
-  private static final Color RING = Color.rgb(179, 71, 29);
-  private static final double RING_WIDTH = 3;
 
   private final Canvas canvas = new Canvas();
+  private final Canvas over = new Canvas();
   private List<Sheet> sheets = List.of();
   private Optional<Ring> ring = Optional.empty();
   private Optional<ShelfViewport> viewport = Optional.empty();
-  private Consumer<Spot> onPick = spot -> {};
+  private Overlay overlay = Overlay.NONE;
+  private Pointer pointer = Pointer.none();
+  private boolean taken;
   private MouseEvent lastDrag;
   private double dragged;
 
   /** Shows nothing yet. */
   public ShelfView() {
     getStyleClass().add("shelf-view");
-    getChildren().add(canvas);
+    over.setMouseTransparent(true);
+    getChildren().addAll(canvas, over);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setMinSize(120, 120);
@@ -48,6 +50,7 @@ public final class ShelfView extends Region {
     setOnMousePressed(this::pressed);
     setOnMouseDragged(this::dragged);
     setOnMouseReleased(this::released);
+    setOnMouseMoved(event -> paper(event).ifPresent(at -> pointer.move(at, event.isShiftDown())));
   }
 
   /**
@@ -70,12 +73,22 @@ public final class ShelfView extends Region {
   /** Points a piece out, or none. */
   public void pointOut(Optional<Ring> other) {
     ring = other;
-    paint();
+    paintOver();
   }
 
-  /** Who is told where on the first sheet was clicked. */
-  public void onPick(Consumer<Spot> taker) {
-    onPick = taker;
+  /** Lays something over the paper; what is under it is not painted again. */
+  public void layOver(Overlay other) {
+    overlay = other;
+    paintOver();
+  }
+
+  /** Who is told what the mouse does on the first sheet. */
+  public void onPointer(Pointer other) {
+    pointer = other;
+  }
+
+  private Optional<Spot> paper(MouseEvent event) {
+    return viewport.map(one -> one.toPaper(event.getX(), event.getY()));
   }
 
   /** A step larger about the middle. */
@@ -135,6 +148,8 @@ public final class ShelfView extends Region {
     requestFocus();
     lastDrag = event;
     dragged = 0;
+    taken =
+        event.getButton() == MouseButton.PRIMARY && paper(event).filter(pointer::press).isPresent();
   }
 
   private void dragged(MouseEvent event) {
@@ -142,19 +157,28 @@ public final class ShelfView extends Region {
     double down = event.getY() - lastDrag.getY();
     dragged += Math.hypot(right, down);
     lastDrag = event;
-    push(right, down);
+    if (!taken) {
+      push(right, down);
+    } else if (dragged >= CLICK) {
+      paper(event).ifPresent(at -> pointer.drag(at, event.isShiftDown()));
+    }
   }
 
   private void released(MouseEvent event) {
     if (dragged < CLICK && event.getButton() == MouseButton.PRIMARY) {
-      viewport.ifPresent(one -> onPick.accept(one.toPaper(event.getX(), event.getY())));
+      paper(event).ifPresent(at -> pointer.click(at, event.getClickCount()));
+    } else if (taken) {
+      pointer.drop();
     }
+    taken = false;
   }
 
   @Override
   protected void layoutChildren() {
     canvas.setWidth(Math.min(LARGEST, Math.floor(getWidth())));
     canvas.setHeight(Math.min(LARGEST, Math.floor(getHeight())));
+    over.setWidth(canvas.getWidth());
+    over.setHeight(canvas.getHeight());
     viewport =
         viewport
             .map(one -> one.through(screen()))
@@ -166,6 +190,7 @@ public final class ShelfView extends Region {
     GraphicsContext brush = canvas.getGraphicsContext2D();
     brush.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
     viewport.ifPresent(one -> paint(brush, one));
+    paintOver();
   }
 
   private void paint(GraphicsContext brush, ShelfViewport seen) {
@@ -182,15 +207,16 @@ public final class ShelfView extends Region {
       CanvasSurface.paint(sheet, brush);
       brush.restore();
     }
-    ring.ifPresent(one -> paint(brush, seen, one));
   }
 
-  private static void paint(GraphicsContext brush, ShelfViewport seen, Ring ring) {
-    double radius = ring.radius() * seen.scale() + RING_WIDTH;
-    double x = seen.screenX(ring.at().x());
-    double y = seen.screenY(ring.at().y());
-    brush.setStroke(RING);
-    brush.setLineWidth(RING_WIDTH);
-    brush.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
+  private void paintOver() {
+    over.getGraphicsContext2D().clearRect(0, 0, over.getWidth(), over.getHeight());
+    viewport
+        .map(seen -> new OverlayPainter(over, seen))
+        .ifPresent(
+            painter -> {
+              ring.ifPresent(painter::ring);
+              painter.marks(overlay);
+            });
   }
 }

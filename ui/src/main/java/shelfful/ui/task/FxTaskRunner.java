@@ -1,17 +1,32 @@
 package shelfful.ui.task;
 
+import java.time.Duration;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 
 /** Works on threads of its own, which do not keep the program alive when its window is closed. */
 public final class FxTaskRunner implements TaskRunner {
+  private final ScheduledExecutorService clock =
+      Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "clock"));
 
   @Override
   public <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
-    Thread thread = new Thread(() -> run(work, then, failed), "work");
+    daemon(() -> run(work, then, failed), "work").start();
+  }
+
+  private static Thread daemon(Runnable work, String name) {
+    Thread thread = new Thread(work, name);
     thread.setDaemon(true);
-    thread.start();
+    return thread;
+  }
+
+  @Override
+  public void after(Duration pause, Runnable step) {
+    clock.schedule(() -> show(step), pause.toMillis(), TimeUnit.MILLISECONDS);
   }
 
   private <T> void run(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {

@@ -1,5 +1,6 @@
 package shelfful.ui.task;
 
+import java.time.Duration;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -14,6 +15,9 @@ public interface TaskRunner {
    * @param failed takes what the work threw instead
    */
   <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed);
+
+  /** Does a short step on the screen's thread when some time has gone by. */
+  void after(Duration pause, Runnable step);
 
   /** Does a short step on the screen's thread, soon. May be called from any thread. */
   void show(Runnable step);

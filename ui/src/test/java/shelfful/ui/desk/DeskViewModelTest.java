@@ -9,19 +9,28 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.drawing.LayerList;
 import shelfful.drawing.Sheet;
 import shelfful.load.Placement;
 import shelfful.ui.DemoPlan;
 import shelfful.ui.task.SameThreadTaskRunner;
+import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 
 class DeskViewModelTest {
-  private final DeskViewModel model =
-      new DeskViewModel(Words.english(), new SameThreadTaskRunner(), SearchLength.ofSteps(0));
+  @TempDir private static Path folder;
 
-  @TempDir private Path folder;
+  private final DeskViewModel model = model(new SameThreadTaskRunner());
+
+  private static DeskViewModel model(TaskRunner tasks) {
+    return new DeskViewModel(
+        Words.english(),
+        tasks,
+        SearchLength.ofSteps(0),
+        new RecoveryFolder(folder.resolve("recovery")));
+  }
 
   private ShownLoad shown() {
     return model.shown().get().orElseThrow();
@@ -48,8 +57,8 @@ class DeskViewModelTest {
     assertThat(model.layerId().get()).isEqualTo(layers().get(0));
     assertThat(model.state().get())
         .startsWith(DemoPlan.load().load().placed() + " of ")
-        .endsWith(
-            "on " + DemoPlan.load().load().layers().size() + " shelves. From demo.plan.json.");
+        .contains("on " + DemoPlan.load().load().layers().size() + " shelves; smallest gap ")
+        .endsWith(" mm. From demo.plan.json.");
   }
 
   @Test
@@ -83,7 +92,8 @@ class DeskViewModelTest {
     String layer = layers().get(0);
     Sheet sheet = shown().sheets(layer).get(0);
     for (Placement placement : DemoPlan.load().load().layer(layer).orElseThrow().placements()) {
-      model.choosePieceAt(sheet.plan().orElseThrow().at(placement.at()));
+      model.choosePiece(
+          shown().pieceAt(layer, sheet.plan().orElseThrow().at(placement.at())).orElseThrow());
       assertThat(model.pieceId().get()).isEqualTo(placement.pieceId());
     }
     model.chooseLayerAfter(1);
@@ -132,7 +142,7 @@ class DeskViewModelTest {
   @Test
   void aPlanningShowsItsBestAsItGoesAndIsForgottenWhenAnotherPlanIsOpened() {
     QueuedTaskRunner tasks = new QueuedTaskRunner();
-    DeskViewModel slow = new DeskViewModel(Words.english(), tasks, SearchLength.ofSteps(0));
+    DeskViewModel slow = model(tasks);
     slow.tryTheDemo();
     tasks.doWork();
     tasks.doSteps();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -23,6 +22,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.drawing.LayerList;
 import shelfful.ui.DemoPlan;
@@ -35,7 +35,11 @@ class DeskWindowTest {
   @TempDir private static Path folder;
 
   private final DeskViewModel model =
-      new DeskViewModel(Words.english(), new SameThreadTaskRunner(), SearchLength.ofSteps(0));
+      new DeskViewModel(
+          Words.english(),
+          new SameThreadTaskRunner(),
+          SearchLength.ofSteps(0),
+          new RecoveryFolder(folder.resolve("recovery")));
   private DeskWindow window;
   private Stage stage;
 
@@ -43,7 +47,7 @@ class DeskWindowTest {
   void openTheWindowOnAPlan() {
     Screen.on(
         () -> {
-          window = new DeskWindow(Words.english(), model, Optional::empty);
+          window = new DeskWindow(Words.english(), model, new SetPlaces());
           stage = new Stage();
           stage.setScene(new Scene(window, 1180, 760));
           stage.show();
@@ -242,7 +246,7 @@ class DeskWindowTest {
             .filter(node -> said(node).isBlank())
             .toList();
     assertThat(silent).isEmpty();
-    assertThat(all(ListView.class)).hasSize(1);
+    assertThat(all(ListView.class)).as("what waits, and what to look at").hasSize(2);
   }
 
   private static String said(Node node) {

@@ -1,5 +1,6 @@
 package shelfful.ui.desk;
 
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.Consumer;
@@ -11,6 +12,7 @@ import shelfful.ui.task.TaskRunner;
  */
 final class QueuedTaskRunner implements TaskRunner {
   private final Deque<Runnable> work = new ArrayDeque<>();
+  private final Deque<Runnable> later = new ArrayDeque<>();
   private final Deque<Runnable> steps = new ArrayDeque<>();
 
   @Override
@@ -20,6 +22,17 @@ final class QueuedTaskRunner implements TaskRunner {
           T result = task.get();
           show(() -> then.accept(result));
         });
+  }
+
+  @Override
+  public void after(Duration pause, Runnable step) {
+    later.add(step);
+  }
+
+  /** Lets the time go by that steps wait for. */
+  void passTime() {
+    steps.addAll(later);
+    later.clear();
   }
 
   @Override

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shelfful.app.KeepAStudio;
+import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.drawing.PaperSize;
 import shelfful.measure.LengthUnit;
@@ -34,8 +35,7 @@ import shelfful.ui.words.Words;
 
 class WorkshopTest {
   private final SettingsViewModel settings = SettingsViewModel.of(Settings.usual(Locale.ROOT));
-  private final DeskViewModel desk =
-      new DeskViewModel(Words.english(), new SameThreadTaskRunner(), SearchLength.ofSteps(0));
+  private DeskViewModel desk;
   private Stage owner;
   private Workshop workshop;
 
@@ -45,6 +45,12 @@ class WorkshopTest {
   void open() {
     Screen.on(
         () -> {
+          desk =
+              new DeskViewModel(
+                  Words.english(),
+                  new SameThreadTaskRunner(),
+                  SearchLength.ofSteps(0),
+                  new RecoveryFolder(folder.resolve("recovery")));
           owner = new Stage();
           owner.setScene(new Scene(new Pane(), 400, 300));
           owner.show();
@@ -126,8 +132,8 @@ class WorkshopTest {
     ShownLoad inches = desk.shown().get().orElseThrow();
     assertThat(millimetres.lists().layers().get(0).clearHeight()).endsWith(" mm");
     assertThat(inches.lists().layers().get(0).clearHeight()).endsWith(" in");
-    assertThat(inches.drawing().sheets().get(0).width()).isEqualTo(PaperSize.LETTER.width());
-    assertThat(inches.load()).as("the load itself stays").isSameAs(millimetres.load());
+    assertThat(inches.printing().format().width()).isEqualTo(PaperSize.LETTER.width());
+    assertThat(inches.judged()).as("the load itself stays").isSameAs(millimetres.judged());
   }
 
   @Test

@@ -1,0 +1,2 @@
+/** Tests of the work by hand, without a screen. */
+package shelfful.edit;

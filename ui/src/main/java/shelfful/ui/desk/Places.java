@@ -1,0 +1,23 @@
+package shelfful.ui.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Asks the user for files; empty when there is none after all. */
+public interface Places {
+
+  /** Which plan or work to open. */
+  Optional<Path> toOpen();
+
+  /** Where to save work. */
+  Optional<Path> forWork();
+
+  /** Where to save a plan for the command line and for others. */
+  Optional<Path> forPlan();
+
+  /** Where to save the sheets as PDF. */
+  Optional<Path> forSheets();
+
+  /** Shows a file with whatever the system has for it. */
+  void show(Path file);
+}

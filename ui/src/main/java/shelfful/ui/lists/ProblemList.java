@@ -1,0 +1,89 @@
+package shelfful.ui.lists;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.VBox;
+import shelfful.inspect.Finding;
+import shelfful.ui.words.Words;
+
+/** What the judge found in a plan that is being worked on; choosing a row chooses its piece. */
+public final class ProblemList extends VBox {
+  private static final double SIDES = 34;
+
+  private final Words words;
+  private final Label heading = new Label();
+  private final ListView<Finding> list = new ListView<>();
+
+  /**
+   * Shows nothing yet.
+   *
+   * @param choose is told the problem that is chosen
+   */
+  public ProblemList(Words words, Consumer<Finding> choose) {
+    this.words = words;
+    getStyleClass().addAll("waiting-list", "problem-list");
+    heading.getStyleClass().add("heading");
+    heading.setLabelFor(list);
+    list.setAccessibleText(words.of("problems.text"));
+    list.setCellFactory(view -> new Cell());
+    list.setPrefHeight(150);
+    list.getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (property, was, is) -> {
+              if (is != null) {
+                choose.accept(is);
+              }
+            });
+    getChildren().addAll(heading, list);
+    show(List.of());
+  }
+
+  /** Shows what was found; without anything it takes no room. */
+  public void show(List<Finding> findings) {
+    heading.setText(words.of("problems.heading", findings.size()));
+    list.getItems().setAll(findings);
+    setVisible(!findings.isEmpty());
+    setManaged(!findings.isEmpty());
+  }
+
+  /** Marks the first problem of a piece as the chosen one, or none. */
+  public void mark(String pieceId) {
+    Finding chosen = list.getSelectionModel().getSelectedItem();
+    if (chosen != null && chosen.pieceIds().contains(pieceId)) {
+      return;
+    }
+    list.getItems().stream()
+        .filter(row -> row.pieceIds().contains(pieceId))
+        .findFirst()
+        .ifPresentOrElse(
+            row -> list.getSelectionModel().select(row),
+            () -> list.getSelectionModel().clearSelection());
+  }
+
+  private final class Cell extends ListCell<Finding> {
+    private final Label sentence = new Label();
+
+    Cell() {
+      sentence.setWrapText(true);
+      sentence.maxWidthProperty().bind(list.widthProperty().subtract(SIDES));
+      sentence.setMinHeight(USE_PREF_SIZE);
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(Finding finding, boolean empty) {
+      super.updateItem(finding, empty);
+      setGraphic(empty ? null : sentence);
+      if (!empty) {
+        boolean breaks = finding.severity() == Finding.Severity.BREAKS;
+        sentence.setText(
+            words.of(breaks ? "problems.breaks" : "problems.wish", finding.sentence()));
+        setAccessibleText(sentence.getText());
+      }
+    }
+  }
+}
