@@ -18,9 +18,6 @@ final class ObstacleTerms {
   /** By obstacle and kind, the gap that is asked for, both tolerances included. */
   private final double[][] required;
 
-  /** By obstacle and kind, how near an axis may come before anything needs a closer look, mm. */
-  private final double[][] closeTo;
-
   /** By obstacle and kind, the parts that share heights with it. */
   private final int[][][] exposed;
 
@@ -34,7 +31,6 @@ final class ObstacleTerms {
         model.question.fixed().stream().mapToInt(body -> parts(body.kind()).size()).sum();
     this.posts = new Contour[obstacles.size() + fixedParts];
     this.required = new double[posts.length][model.kinds];
-    this.closeTo = new double[posts.length][model.kinds];
     this.exposed = new int[posts.length][model.kinds][];
     int next = 0;
     for (Obstacle obstacle : obstacles) {
@@ -104,10 +100,10 @@ final class ObstacleTerms {
     }
   }
 
-  private boolean far(int post, int kind, double extra, double x, double y) {
+  private boolean far(int post, int kind, double needed, double x, double y) {
     double dx = x - posts[post].x();
     double dy = y - posts[post].y();
-    double limit = closeTo[post][kind] + extra;
+    double limit = model.reach[kind] + posts[post].outerRadius() + needed;
     return dx * dx + dy * dy >= limit * limit;
   }
 
@@ -116,7 +112,7 @@ final class ObstacleTerms {
     double sum = 0;
     for (int post = 0; post < posts.length; post++) {
       double needed = required[post][ghost.kind] + extra;
-      if (far(post, ghost.kind, extra, ghost.x, ghost.y)) {
+      if (far(post, ghost.kind, needed, ghost.x, ghost.y)) {
         continue;
       }
       for (int p : exposed[post][ghost.kind]) {

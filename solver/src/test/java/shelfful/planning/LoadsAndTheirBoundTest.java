@@ -120,7 +120,7 @@ class LoadsAndTheirBoundTest {
   /** Every cup that is low enough has room; the tall one stands under no shelf and no lid. */
   @Test
   void whatIsTallerThanTheChamberDoesNotCount() {
-    Scene scene = new Scene().cup("a", 60, 60).cup("t", 60, 380).batch("A", "a", 3);
+    Scene scene = new Scene().cup("a", 60, 60).cup("t", 60, 700).batch("A", "a", 3);
     LoadBound bound = bound(scene.batch("T", "t", 3));
     assertThat(bound.mostPieces()).isEqualTo(3);
     assertThat(bound.cause()).isEqualTo(LimitCause.HEIGHT);
