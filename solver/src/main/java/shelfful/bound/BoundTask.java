@@ -18,6 +18,7 @@ final class BoundTask {
   private final double[] counts;
   private final long[] heights;
   private final PostChoice postChoice;
+  private final LevelShelf levelShelf = new LevelShelf(this);
 
   BoundTask(LoadRequest request) {
     this.request = request;
@@ -26,6 +27,11 @@ final class BoundTask {
     this.counts = pieces.stream().mapToDouble(piece -> piece.offer().count()).toArray();
     this.heights = pieces.stream().mapToLong(PieceSizes::height).sorted().distinct().toArray();
     this.postChoice = new PostChoice(request.studio());
+  }
+
+  /** The limits of levels, shared by all plans. */
+  LevelShelf levelShelf() {
+    return levelShelf;
   }
 
   LoadRequest request() {
@@ -101,6 +107,11 @@ final class BoundTask {
 
   private Clearances clearances() {
     return studio().rules().clearances();
+  }
+
+  /** The length of the shortest posts there are, mm. */
+  double shortestPost() {
+    return postChoice.size() == 0 ? 0 : postChoice.length(0) / 1000.0;
   }
 
   long headroom() {

@@ -21,7 +21,8 @@ final class CarriedColumns implements Cluster {
     this.uppers = uppers;
     List<ColumnLevels> buildable = uppers.stream().filter(ColumnLevels::canBeBuilt).toList();
     if (lower.canBeBuilt()) {
-      for (ColumnLevels one : buildable) {
+      boolean alike = buildable.size() == 2 && buildable.get(0).isLike(buildable.get(1));
+      for (ColumnLevels one : alike ? buildable.subList(0, 1) : buildable) {
         add(List.of(one));
       }
       if (buildable.size() == 2) {
@@ -55,6 +56,11 @@ final class CarriedColumns implements Cluster {
     } else {
       uppers.forEach(upper -> LoneColumn.take(upper, upper.onFloor(), usage));
     }
+  }
+
+  @Override
+  public boolean canHold(int offer) {
+    return lower.canHold(offer) || uppers.stream().anyMatch(upper -> upper.canHold(offer));
   }
 
   private static double worth(ColumnLevels column) {

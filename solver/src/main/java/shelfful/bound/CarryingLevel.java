@@ -34,7 +34,7 @@ final class CarryingLevel {
     this.uppers = uppers;
     List<Point> posts =
         uppers.stream().flatMap(upper -> upper.column().posts().stream()).distinct().toList();
-    this.limits = lower.limits().limits(posts);
+    this.limits = lower.limits().limits(posts, task.shortestPost());
     for (int k = 0; k < task.heights().length; k++) {
       roomy.add(new LevelWorth(limits, task.counts(), lower.inClass(k)));
     }

@@ -5,7 +5,23 @@ import shelfful.bound.ConvexPolygon.Side;
 /**
  * How much of a room each body takes with the gaps that must stay round it, whatever the setting.
  *
- * <p>See docs/engine.md for the theorem and its proof.
+ * <p><b>Theorem.</b> Let bodies that do not overlap, two at least, lie in a convex room of area A
+ * whose rim has the length P. For any prices n1 (inner), n2 (rim) with n2 at least n1, k (saving)
+ * and m (turn), the sum of c over the bodies is at most A - k P + 2 pi m, where c of a body is a
+ * lower bound, over all convex cells in the room that hold it, of
+ *
+ * <p>area + n1 (sum over inner corners of g - 2 pi/3) + n2 (sum over corners at the rim of g -
+ * pi/2) - k (length of rim) + m (turning of the rim),
+ *
+ * <p>g being the corner's angle. With one radius and suitable prices it is the theorem of H.
+ * Groemer (1960) and N. Oler (1961); the cells are those of L. Fejes Tóth, "Some packing and
+ * covering theorems", Acta Sci. Math. Szeged 12 (1950). The proof is in docs/engine.md.
+ *
+ * <p>For a disc of radius r, all walls at least t from its centre, put s = r²/2 and w = (t/2 - k)
+ * t, and M(a, x) = the least of a tan y - x y over y from 0. Then c = 2 pi x for every level x with
+ * n1 pi/3 + 2 M(s, n1 + x) at least 0, and n2 pi + 2 M(s, n2 + x) + 2 M(w, n2 + x) - (x - w - m) T
+ * at least 0 where x exceeds w + m, T being the most turning that a cell can have without being
+ * worth 2 pi x by its area alone.
  */
 final class CellBound {
   private static final int HALVINGS = 30;
@@ -28,7 +44,27 @@ final class CellBound {
    * @param toWall the least distance of its centre from any wall of the room, mm
    * @param toEdge the least distance of its centre from any shelf edge of the room, mm
    */
-  static double share(RoomRim rim, double radius, double toWall, double toEdge, CellPrices prices) {
+  static double share(
+      RimTurning rim, double radius, double toWall, double toEdge, CellPrices prices) {
+    return share(rim, radius, new Place(toWall, toEdge, 0), prices);
+  }
+
+  /**
+   * Where a disc is in a room.
+   *
+   * @param toWall the least distance of its centre from any wall, mm
+   * @param toEdge the least distance of its centre from any shelf edge, mm
+   * @param more what the body round the disc takes beyond it, mm²
+   */
+  record Place(double toWall, double toEdge, double more) {}
+
+  /**
+   * What the cell of a body takes at least that is a disc and a convex body added (Minkowski), not
+   * counting {@link Place#more}; 0 when the prices do not suit.
+   */
+  static double share(RimTurning rim, double radius, Place place, CellPrices prices) {
+    double toWall = place.toWall;
+    double toEdge = place.toEdge;
     double side = radius * radius / 2;
     double run = Math.min(weight(toWall, prices.wall()), weight(toEdge, prices.edge()));
     if (!(run > 0)) {
@@ -38,9 +74,10 @@ final class CellBound {
     if (Double.isInfinite(run)) {
       return Math.max(0, 2 * Math.PI * inside);
     }
-    double turned = run * rim.tangentShare() + prices.turn();
+    double turned = run + prices.turn();
     double saving = Math.max(0, Math.max(prices.wall(), prices.edge()));
-    double turning = inside > turned ? rim.mostTurning(2 * Math.PI * inside, saving) : 0;
+    double turning =
+        inside > turned ? rim.mostTurning(2 * Math.PI * inside + place.more, saving) : 0;
     Rim onRim = new Rim(side, run, prices.rim(), turned, turning);
     return Math.max(0, 2 * Math.PI * (onRim.pays(inside) ? inside : onRim.level(inside)));
   }

@@ -4,4 +4,7 @@ package shelfful.bound;
 interface Cluster {
   /** Adds the best that the columns can be worth, and what it uses. */
   void best(Prices prices, Usage usage);
+
+  /** Whether a piece of an offer can stand somewhere in the columns. */
+  boolean canHold(int offer);
 }

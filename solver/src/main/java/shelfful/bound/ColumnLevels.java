@@ -3,7 +3,6 @@ package shelfful.bound;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import shelfful.geometry.Region;
 import shelfful.kiln.Column;
 import shelfful.kiln.Shelf;
@@ -41,8 +40,7 @@ final class ColumnLevels {
             .orElse(1);
     this.mostLevels = mostLevels(shelves);
     this.covered = shelves.stream().allMatch(ColumnLevels::isAlike);
-    this.limits =
-        new LevelLimits(new LevelRoom(task.studio(), task.kiln(), column, shelves), task.pieces());
+    this.limits = task.levelShelf().limits(column);
     this.between = worths(column.posts());
     this.top = worths(List.of());
   }
@@ -64,20 +62,35 @@ final class ColumnLevels {
     return kinds.stream().map(Shelf::outline).distinct().count() <= 1;
   }
 
-  /** What levels can be worth by class of height when posts stand at these points. */
-  List<LevelWorth> worths(List<Point> posts) {
-    List<Limit> made = limits.limits(posts);
-    return IntStream.range(0, task.heights().length)
-        .mapToObj(k -> new LevelWorth(made, task.counts(), inClass(k)))
-        .toList();
+  /**
+   * What levels can be worth by class of height when posts stand at these points. Under shelves of
+   * one outline nothing is taller than the posts; else they may be as short as any there are.
+   */
+  private List<LevelWorth> worths(List<Point> posts) {
+    double shortest = covered ? Double.POSITIVE_INFINITY : task.shortestPost();
+    return task.levelShelf().worths(column, posts, shortest);
   }
 
   /** Offers no taller than a class. */
   int[] inClass(int heightClass) {
-    long most = task.heights()[heightClass];
-    return IntStream.range(0, task.pieces().size())
-        .filter(i -> task.pieces().get(i).height() <= most && limits.hasPlace(i))
-        .toArray();
+    return task.levelShelf().inClass(limits, heightClass);
+  }
+
+  /** Whether a piece of an offer can stand on the lowest level, with nothing over it. */
+  boolean canHold(int offer) {
+    long most = -1;
+    for (int p = 0; p < task.postChoice().size(); p++) {
+      long length = task.postChoice().length(p);
+      if (length >= leastFirst() && task.postChoice().isThere(p, posts())) {
+        most = Math.max(most, task.ceiling() - length - thickness);
+      }
+    }
+    return canBeBuilt() && limits.hasPlace(offer) && task.pieces().get(offer).height() <= most;
+  }
+
+  /** Whether another is the same column, turned half way round. */
+  boolean isLike(ColumnLevels other) {
+    return between == other.between && top == other.top;
   }
 
   LevelLimits limits() {
@@ -117,6 +130,11 @@ final class ColumnLevels {
   /** Whether every place takes shelves of one outline only. */
   boolean isUniform() {
     return covered;
+  }
+
+  /** The least length of its lowest posts: what stands on another column may stand on any. */
+  private long leastFirst() {
+    return column.standsOn().isEmpty() ? task.offFloor() : 0;
   }
 
   /** The kinds of shelf of one level that cost least. */
@@ -196,7 +214,7 @@ final class ColumnLevels {
     Standing best = null;
     for (int p = 0; p < task.postChoice().size(); p++) {
       long length = task.postChoice().length(p);
-      if (length >= task.offFloor() && task.postChoice().isThere(p, posts())) {
+      if (length >= leastFirst() && task.postChoice().isThere(p, posts())) {
         Pile pile = frontier.best(task.ceiling() - length - thickness);
         if (pile != null && (best == null || pile.worth() - postPrice(p) > best.worth())) {
           best = new Standing(pile.worth() - postPrice(p), p, pile);
@@ -225,7 +243,7 @@ final class ColumnLevels {
     List<Rise> last = new ArrayList<>();
     for (int p = 0; p < task.postChoice().size(); p++) {
       long length = task.postChoice().length(p);
-      if (length >= task.offFloor() && task.postChoice().isThere(p, posts())) {
+      if (length >= leastFirst() && task.postChoice().isThere(p, posts())) {
         last.add(new Rise(length + thickness, -postPrice(p) - shelfPrice(), p, null));
       }
     }

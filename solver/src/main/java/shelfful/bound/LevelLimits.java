@@ -22,6 +22,9 @@ final class LevelLimits {
   private static final int RADII = 5;
   private static final int ROOMS = 3;
 
+  /** Savings at the edge that are tried, as shares of how far some ware reaches past it. */
+  private static final double[] PAST = {0.3, 0.6};
+
   /** A room is taken for round when the disc round it is larger by no more than this. */
   private static final double ROUNDISH = 1.05;
 
@@ -31,9 +34,11 @@ final class LevelLimits {
   private final List<ConvexPolygon> axes = new ArrayList<>();
   private final List<Draft> drafts = new ArrayList<>();
   private final List<Limit> proven = new ArrayList<>();
+  private double height;
 
   /** A limit before posts take their part. */
-  private record Draft(LimitCause cause, CutRoom room, CellPrices prices, double[] shares) {}
+  private record Draft(
+      LimitCause cause, CutRoom room, CellPrices prices, double height, double[] shares) {}
 
   LevelLimits(LevelRoom level, List<PieceSizes> pieces) {
     this.level = level;
@@ -95,13 +100,13 @@ final class LevelLimits {
       if (shape.isPresent() && !kept.get(i).isEmpty()) {
         double toWall = room.leastDepth(kept.get(i), Side.WALL);
         double toEdge = room.leastDepth(kept.get(i), Side.EDGE);
-        sections.add(new Section(i, shape.get(), pieces.get(i).growth(), toWall, toEdge));
+        sections.add(Section.of(i, shape.get(), pieces.get(i).growth(), toWall, toEdge));
       }
     }
     if (sections.isEmpty()) {
       return;
     }
-    CutRoom cut = new CutRoom(room, new RoomRim(room), sections, halfGap, null);
+    CutRoom cut = new CutRoom(room, sections, halfGap, false, new RoomRim(room));
     double[] radii = sections.stream().mapToDouble(Section::inner).toArray();
     for (double radius : some(radii, ROOMS)) {
       CellPrices prices = CellPrices.tunedTo(radius);
@@ -114,11 +119,12 @@ final class LevelLimits {
     }
   }
 
-  private void draft(double height) {
+  private void draft(double at) {
+    this.height = at;
     List<Integer> there = new ArrayList<>();
     List<Shape> shapes = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      Optional<Shape> shape = pieces.get(i).sectionAt(height);
+      Optional<Shape> shape = pieces.get(i).sectionAt(at);
       if (shape.isPresent() && hasPlace(i)) {
         there.add(i);
         shapes.add(shape.get());
@@ -142,14 +148,22 @@ final class LevelLimits {
         if (overhang == overhangs.last()) {
           add(LimitCause.AREA, cut, CellPrices.none());
         }
-        some(radii, RADII).forEach(radius -> draft(cut, CellPrices.tunedTo(radius)));
-        RoundRoom round = RoundRoom.round(room);
-        if (round.area() < ROUNDISH * room.area()) {
-          CutRoom disc = round(cut, round);
-          some(radii, RADII)
-              .forEach(radius -> add(LimitCause.SPACING, disc, round.tunedTo(radius)));
+        double past = overhangs.last() - overhang;
+        TreeSet<Double> tuned = some(radii, RADII);
+        draft(cut, tuned, past);
+        if (cut.isPassed()) {
+          draft(cut.counting(false), tuned, past);
         }
       }
+    }
+  }
+
+  private void draft(CutRoom cut, TreeSet<Double> tuned, double past) {
+    tuned.forEach(radius -> draft(cut, CellPrices.tunedTo(radius), past));
+    RoundRoom round = RoundRoom.round(cut.polygon());
+    if (round.area() < ROUNDISH * cut.polygon().area()) {
+      CutRoom disc = round(cut, round);
+      tuned.forEach(radius -> add(LimitCause.SPACING, disc, round.tunedTo(radius)));
     }
   }
 
@@ -190,46 +204,60 @@ final class LevelLimits {
     for (int j = 0; j < there.size(); j++) {
       int i = there.get(j);
       sections.add(
-          new Section(
+          Section.of(
               i,
               shapes.get(j),
               pieces.get(i).growth(),
               room.leastDepth(axes.get(i), Side.WALL),
               room.leastDepth(axes.get(i), Side.EDGE)));
     }
-    return new CutRoom(room, new RoomRim(room), sections, halfGap, null);
+    return new CutRoom(room, sections, halfGap, true, new RoomRim(room));
   }
 
   /** The same in the disc round the room. */
   private CutRoom round(CutRoom cut, RoundRoom round) {
     List<Section> sections = new ArrayList<>();
     for (Section one : cut.sections()) {
-      double depth = round.leastDepth(axes.get(one.piece()));
-      sections.add(new Section(one.piece(), one.shape(), one.growth(), depth, depth));
+      sections.add(one.inRound(round.leastDepth(axes.get(one.piece()))));
     }
-    return new CutRoom(cut.polygon(), cut.rim(), sections, halfGap, round);
+    return new CutRoom(cut.polygon(), sections, halfGap, cut.whole(), round);
   }
 
-  private void draft(CutRoom cut, CellPrices prices) {
+  /**
+   * Limits with several savings at the edge: for what stays inside, for what may reach past it, and
+   * for what reaches past it by so much that only a price on the edge makes it count.
+   */
+  private void draft(CutRoom cut, CellPrices prices, double past) {
     add(LimitCause.SPACING, cut, prices);
     if (cut.polygon().length(Side.EDGE) > 0) {
       add(LimitCause.SPACING, cut, prices.withEdge(0));
       add(LimitCause.SPACING, cut, prices.withEdge(-prices.edge()));
+      for (double share : past > 0 ? PAST : new double[0]) {
+        add(LimitCause.SPACING, cut, prices.withEdge(-share * past));
+      }
     }
   }
 
   private void add(LimitCause cause, CutRoom cut, CellPrices prices) {
-    drafts.add(new Draft(cause, cut, prices, cut.shares(pieces.size(), prices)));
+    drafts.add(new Draft(cause, cut, prices, height, cut.shares(pieces.size(), prices)));
   }
 
-  /** All limits when posts stand at these points of the level. */
-  List<Limit> limits(List<Point> posts) {
+  /**
+   * All limits when posts stand at these points of the level.
+   *
+   * @param shortest the posts are at least so long, mm: higher up they need not be there
+   */
+  List<Limit> limits(List<Point> posts, double shortest) {
     List<Limit> limits = new ArrayList<>(proven);
     double[] grams = pieces.stream().mapToDouble(piece -> piece.offer().grams()).toArray();
     limits.add(new Limit(LimitCause.MASS, grams, level.grams()));
     double radius = level.postRadius() + level.rules().clearances().wareToPost().millimetres();
     for (Draft draft : drafts) {
-      double room = draft.room.room(draft.prices) - draft.room.posts(posts, radius, draft.prices);
+      double room =
+          draft.room.room(draft.prices)
+              - (draft.height < shortest
+                  ? draft.room.posts(posts, radius, draft.shares, draft.prices)
+                  : 0);
       double largest = Arrays.stream(draft.shares).max().orElse(0);
       Limit limit = new Limit(draft.cause, draft.shares, Math.max(room, largest));
       limits.add(limit);

@@ -15,6 +15,8 @@ final class LevelWorth {
   private final int[] inClass;
   private final List<Limit> active = new ArrayList<>();
   private double[] amounts;
+  private double[] asked;
+  private double answer;
   private double[] prices = new double[0];
   private final LimitCause[] stoppedBy;
 
@@ -40,6 +42,14 @@ final class LevelWorth {
 
   /** An upper bound of the worth of a level when each piece of offer i is worth so much. */
   double most(double[] worth) {
+    if (worth != asked) {
+      answer = find(worth);
+      asked = worth;
+    }
+    return answer;
+  }
+
+  private double find(double[] worth) {
     int[] wanted = Arrays.stream(inClass).filter(i -> worth[i] > 0).toArray();
     double[] value = new double[wanted.length];
     double[] bound = new double[wanted.length];

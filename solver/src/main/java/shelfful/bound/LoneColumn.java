@@ -20,6 +20,11 @@ final class LoneColumn implements Cluster {
     take(levels, levels.onFloor(), usage);
   }
 
+  @Override
+  public boolean canHold(int offer) {
+    return levels.canHold(offer);
+  }
+
   static void take(ColumnLevels levels, Standing standing, Usage usage) {
     if (standing != null && standing.worth() > 0) {
       usage.add(standing.worth());

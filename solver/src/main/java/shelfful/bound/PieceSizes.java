@@ -1,7 +1,5 @@
 package shelfful.bound;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import shelfful.geometry.Capsule;
 import shelfful.geometry.Shape;
@@ -53,18 +51,6 @@ record PieceSizes(Offer offer, double growth, long height) {
     return one.innerRadius() > other.innerRadius();
   }
 
-  /** Lugs at a height. */
-  List<Capsule> lugsAt(double height) {
-    List<Capsule> lugs = new ArrayList<>();
-    for (Part part : body().parts()) {
-      boolean there = part.from() <= height && height < part.to();
-      if (there && part.shape() instanceof Capsule lug) {
-        lugs.add(lug);
-      }
-    }
-    return lugs;
-  }
-
   /** How far inside a shelf its axis stays, tolerance included, clearance not. */
   double footInside() {
     return body().foot().innerRadius() + body().tolerance() - SLACK;
@@ -82,15 +68,14 @@ record PieceSizes(Offer offer, double growth, long height) {
     return inner + body().tolerance() - SLACK;
   }
 
-  /** A radius that some outline about the axis has at least, at every height up to its top. */
+  /** A radius about the axis that every part covers. */
   double thinnest() {
     double least = Double.POSITIVE_INFINITY;
     for (Part part : body().parts()) {
-      boolean central = part.shape().centreX() == 0 && part.shape().centreY() == 0;
-      if (central) {
-        least = Math.min(least, part.shape().innerRadius());
-      }
+      double off = Math.hypot(part.shape().centreX(), part.shape().centreY());
+      boolean about = off == 0 || part.shape() instanceof Capsule;
+      least = Math.min(least, about ? part.shape().innerRadius() : 0);
     }
-    return Double.isInfinite(least) ? 0 : least;
+    return least;
   }
 }

@@ -31,12 +31,17 @@ final class PlanBound {
   private double length = FIRST_LENGTH;
   private int idle;
   private boolean improved;
-  private LimitCause cause = LimitCause.LIST;
+  private LimitCause cause = LimitCause.HEIGHT;
 
   PlanBound(BoundTask task, List<Cluster> clusters, double[] worth) {
     this.task = task;
     this.clusters = clusters;
-    this.worth = worth;
+    this.worth = worth.clone();
+    for (int i = 0; i < worth.length; i++) {
+      int offer = i;
+      boolean held = clusters.stream().anyMatch(cluster -> cluster.canHold(offer));
+      this.worth[i] = held ? worth[i] : 0;
+    }
     this.stock = joined(task.counts(), task.posts(), task.shelves());
     this.price = new double[stock.length];
     this.drift = new double[stock.length];
@@ -44,15 +49,15 @@ final class PlanBound {
     this.scale = new double[stock.length];
     this.limit = new double[stock.length];
     for (int i = 0; i < stock.length; i++) {
-      limit[i] = i < worth.length ? worth[i] : Double.POSITIVE_INFINITY;
-      best += i < worth.length ? worth[i] * stock[i] : 0;
+      limit[i] = i < worth.length ? this.worth[i] : Double.POSITIVE_INFINITY;
+      best += i < worth.length ? this.worth[i] * stock[i] : 0;
     }
     int posts = worth.length + task.posts().length;
     for (int i = 0; i < stock.length; i++) {
       double posted = Arrays.stream(task.posts()).sum();
       double shelved = Arrays.stream(task.shelves()).sum();
       double each = best / Math.max(1, i < posts ? posted : shelved);
-      scale[i] = i < worth.length ? worth[i] : each;
+      scale[i] = i < worth.length ? this.worth[i] : each;
     }
   }
 

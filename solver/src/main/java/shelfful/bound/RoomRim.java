@@ -2,8 +2,8 @@ package shelfful.bound;
 
 import java.util.Arrays;
 
-/** How the rim of a room turns: what one cell can have of it without being large itself. */
-final class RoomRim {
+/** The rim of a polygon. */
+final class RoomRim implements RimTurning {
   private static final double FULL_TURN = 2 * Math.PI;
   private static final double NO_LENGTH = 1e-9;
 
@@ -12,7 +12,6 @@ final class RoomRim {
   private final double[] turn;
   private final double[] swept;
   private final double[] along;
-  private final double tangentShare;
 
   RoomRim(ConvexPolygon room) {
     double[] all = room.coordinates();
@@ -33,14 +32,9 @@ final class RoomRim {
     this.x = Arrays.copyOf(xs, corners);
     this.y = Arrays.copyOf(ys, corners);
     this.turn = new double[corners];
-    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < corners; i++) {
       turn[i] = turnAt(i);
-      if (turn[i] > 0) {
-        least = Math.min(least, Math.tan(Math.min(turn[i], 3) / 2) / (turn[i] / 2));
-      }
     }
-    this.tangentShare = Math.max(1, Math.min(least, 2));
     this.swept = new double[2 * corners + 1];
     this.along = new double[2 * corners + 1];
     for (int i = 0; i < 2 * corners; i++) {
@@ -62,16 +56,8 @@ final class RoomRim {
     return Math.max(0, Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
   }
 
-  /** The least over all corners of tan(t/2)/(t/2), t being the corner's turning. */
-  double tangentShare() {
-    return tangentShare;
-  }
-
-  /**
-   * A turning such that every convex cell with more of it along one stretch of the rim has an area,
-   * less the saving for each length of that stretch, of at least a target.
-   */
-  double mostTurning(double target, double saving) {
+  @Override
+  public double mostTurning(double target, double saving) {
     int n = x.length;
     double most = 0;
     double turned = 0;
@@ -101,20 +87,12 @@ final class RoomRim {
     }
     int to = reach % n;
     double twice = swept[reach] - swept[from] + x[to] * y[from] - x[from] * y[to];
-    double length = along[reach] - along[from];
-    return twice / 2 - saving * length >= target && isFar(from, to, saving);
+    double length = along[reach + 1] - along[from] + side((from + n - 1) % n);
+    return twice / 2 - saving * length >= target;
   }
 
-  /** Whether more rim at either end adds more area than its saving takes away. */
-  private boolean isFar(int from, int to, double saving) {
-    int n = x.length;
-    return distance(from, to, (to + 1) % n) >= 2 * saving
-        && distance(to, from, (from + n - 1) % n) >= 2 * saving;
-  }
-
-  private double distance(int point, int a, int b) {
-    double dx = x[b] - x[a];
-    double dy = y[b] - y[a];
-    return Math.abs((x[point] - x[a]) * dy - (y[point] - y[a]) * dx) / Math.hypot(dx, dy);
+  private double side(int from) {
+    int to = (from + 1) % x.length;
+    return Math.hypot(x[to] - x[from], y[to] - y[from]);
   }
 }

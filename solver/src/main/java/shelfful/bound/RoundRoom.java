@@ -8,7 +8,7 @@ package shelfful.bound;
  * @param y of its centre, mm
  * @param radius mm
  */
-record RoundRoom(double x, double y, double radius) {
+record RoundRoom(double x, double y, double radius) implements RimTurning {
   private static final int HALVINGS = 24;
   private static final double SURE = 1e-9;
   private static final int TRIED = 14;
@@ -18,6 +18,33 @@ record RoundRoom(double x, double y, double radius) {
     double x = (polygon.reach(1, 0) - polygon.reach(-1, 0)) / 2;
     double y = (polygon.reach(0, 1) - polygon.reach(0, -1)) / 2;
     return new RoundRoom(x, y, polygon.farthestFrom(x, y));
+  }
+
+  /**
+   * A stretch that turns by t is r t long, and its hull a segment of area r² (t - sin t)/2. Less
+   * the saving that falls from 0, grows, and may fall again at the end: what is at least the target
+   * at t and at a full turn is so between.
+   */
+  @Override
+  public double mostTurning(double target, double saving) {
+    double low = 0;
+    double high = 2 * Math.PI;
+    if (left(high, saving) < target) {
+      return high;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double turn = (low + high) / 2;
+      if (left(turn, saving) >= target) {
+        high = turn;
+      } else {
+        low = turn;
+      }
+    }
+    return high;
+  }
+
+  private double left(double turn, double saving) {
+    return radius * radius * (turn - Math.sin(turn)) / 2 - saving * radius * turn;
   }
 
   double area() {

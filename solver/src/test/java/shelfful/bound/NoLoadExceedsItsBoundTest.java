@@ -2,6 +2,8 @@ package shelfful.bound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -10,6 +12,7 @@ import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 import shelfful.planning.LoadPlanner;
 import shelfful.planning.SearchBudget;
+import shelfful.ware.Piece;
 
 /** Whatever the planner finds for a request that nobody thought of is within the bound. */
 class NoLoadExceedsItsBoundTest {
@@ -29,5 +32,24 @@ class NoLoadExceedsItsBoundTest {
     bound.refine(REFINED);
     Load load = new LoadPlanner(request).plan(SearchBudget.ofSteps(STEPS), better -> {});
     assertThat(load.placed()).as("seed " + seed).isLessThanOrEqualTo(bound.mostPieces());
+    assertThat(worth(load)).as("seed " + seed).isLessThanOrEqualTo(bound.mostWorth());
+  }
+
+  /** A hundred points a piece times its priority, twice that when it is due soon. */
+  private static long worth(Load load) {
+    LoadRequest request = load.request();
+    int soon = request.studio().rules().dueSoonDays();
+    Map<String, Long> worth = new HashMap<>();
+    for (Piece piece : request.pieces()) {
+      boolean due =
+          request.day().isPresent()
+              && piece.batch().due().isPresent()
+              && !piece.batch().due().get().isAfter(request.day().get().plusDays(soon));
+      worth.put(piece.id(), 100L * piece.batch().priority() * (due ? 2 : 1));
+    }
+    return load.layers().stream()
+        .flatMap(layer -> layer.placements().stream())
+        .mapToLong(placement -> worth.get(placement.pieceId()))
+        .sum();
   }
 }
