@@ -73,6 +73,20 @@ final class Rebuilder {
     if (judge.staying().isNothing() || mended && judge.judge(sketch.copy()).broken() == 0) {
       return sketch;
     }
+    return withMatesFirst();
+  }
+
+  /** What stays and the rest of its sets before anything else; only what stays where that fails. */
+  private Sketch withMatesFirst() {
+    Sketch sketch = judge.staying().bare();
+    do {
+      Sketch tried = sketch.copy();
+      builder.completeSets(tried);
+      Sketch found = goOn(tried);
+      if (found != null) {
+        return found;
+      }
+    } while (builder.buildBest(sketch, () -> 1));
     return judge.staying().bare();
   }
 

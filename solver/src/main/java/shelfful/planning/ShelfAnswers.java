@@ -114,7 +114,10 @@ final class ShelfAnswers {
     Packed hint = near != null || !bare ? near : elsewhere.get(Key.of(ANYWHERE, key.counts));
     ShelfAnswer answer =
         packer.pack(
-            question, effort, questionSeed, hint == null ? List.of() : present.ask(hint.bodies()));
+            question,
+            effort(space, counts),
+            questionSeed,
+            hint == null ? List.of() : present.ask(hint.bodies()));
     if (answer instanceof Packed found) {
       Packed setting = new Packed(present.answer(found.bodies()), found.spare());
       packed.put(key, setting);
@@ -162,6 +165,12 @@ final class ShelfAnswers {
         });
     other.elsewhere.forEach(elsewhere::putIfAbsent);
     other.fullest.forEach((space, share) -> fullest.merge(space, share, Math::max));
+  }
+
+  /** Few pieces among many that stay: the last hole is worth looking for, and cheap to look for. */
+  private Effort effort(NumberedSpace space, int[] counts) {
+    boolean hole = !space.fixed().isEmpty() && Arrays.stream(counts).sum() <= FEW;
+    return hole ? Effort.NORMAL : effort;
   }
 
   private ShelfQuestion question(NumberedSpace space, PresentKinds present) {
