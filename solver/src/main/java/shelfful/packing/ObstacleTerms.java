@@ -78,9 +78,10 @@ final class ObstacleTerms {
   /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
   void add(double extra) {
     for (int post = 0; post < posts.length; post++) {
+      double[] asked = required[post];
       for (int body = 0; body < model.bodies; body++) {
         int kind = model.kindOf[body];
-        double needed = required[post][kind] + extra;
+        double needed = asked[kind] + extra;
         if (far(post, kind, needed, setting.at[2 * body], setting.at[2 * body + 1])) {
           continue;
         }

@@ -25,7 +25,7 @@ record PresentKinds(int[] kinds, int[] counts, int[] placeOf) {
     int present = 0;
     for (int kind = 0; kind < allCounts.length; kind++) {
       int index = kind;
-      boolean stands = fixed.stream().anyMatch(body -> body.kind() == index);
+      boolean stands = !fixed.isEmpty() && fixed.stream().anyMatch(body -> body.kind() == index);
       placeOf[kind] = allCounts[kind] > 0 || stands ? present++ : -1;
     }
     int[] kinds = new int[present];

@@ -95,7 +95,9 @@ final class StackFitter {
       for (int c = 0; c < stand.columns(); c++) {
         built.add(new ArrayList<>());
       }
-      locked.posts().forEach(post -> stock.takeOut(cupboard.making(post.postIds())));
+      if (!locked.isNothing()) {
+        locked.posts().forEach(post -> stock.takeOut(cupboard.making(post.postIds())));
+      }
       LeastHeights least = new LeastHeights(stand, needs, choice, StackFitter.this::shortest);
       for (int c = stand.columns() - 1; c >= 0; c--) {
         leastFrom[c] = least.from(c, leastFrom);
@@ -131,7 +133,8 @@ final class StackFitter {
       if (z + tallest > stand.ceiling() || shelves.meetsKeepOut(c, underside, z)) {
         return false;
       }
-      if (locked.level(stand, c, l).stream().anyMatch(layer -> layer.z().micrometres() != z)) {
+      if (!locked.isNothing()
+          && locked.level(stand, c, l).stream().anyMatch(layer -> layer.z().micrometres() != z)) {
         return false;
       }
       List<Integer> upper = stand.above(c).stream().filter(needs::isBuilt).toList();

@@ -15,6 +15,7 @@ final class Staying {
   private final ReadyWare ware;
   private final LockedStack locked;
   private final Held held;
+  private final boolean nothing;
   private final Map<String, PinnedPiece> pieces = new HashMap<>();
   private final Map<LayerSlot, List<Integer>> lotsOn = new HashMap<>();
   private final Map<Integer, List<Placed>> bodies = new HashMap<>();
@@ -34,6 +35,7 @@ final class Staying {
       held.leastLevels()[c] = locked.levels(c);
     }
     ware.lots().stream().filter(Lot::isKept).forEach(this::keep);
+    this.nothing = !held.isAnything();
   }
 
   private void keep(Lot lot) {
@@ -58,7 +60,7 @@ final class Staying {
   }
 
   boolean isNothing() {
-    return !held.isAnything();
+    return nothing;
   }
 
   LockedStack locked() {
