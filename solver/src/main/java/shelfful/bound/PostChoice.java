@@ -2,7 +2,6 @@ package shelfful.bound;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
 import shelfful.kiln.Post;
 import shelfful.studio.Studio;
@@ -50,14 +49,6 @@ final class PostChoice {
     return total;
   }
 
-  int kinds() {
-    return posts.size();
-  }
-
-  int stock(int kind) {
-    return posts.get(kind).count();
-  }
-
   int size() {
     return lengths.length;
   }
@@ -89,9 +80,5 @@ final class PostChoice {
       cost += prices[kind];
     }
     return cost;
-  }
-
-  Map<Long, List<int[]>> makings() {
-    return makings;
   }
 }
