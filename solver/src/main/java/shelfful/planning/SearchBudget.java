@@ -5,14 +5,6 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** How long a search may go on: in steps, which is repeatable, or until a time. */
 public final class SearchBudget {
-  /**
-   * The search itself looks at the clock before every proposal; OptaPlanner's own limit is a second
-   * string, wide enough for a clock that counts work instead of time.
-   */
-  private static final long SLOW_CLOCK = 10;
-
-  private static final long SPARE_TIME = 500;
-
   private final long steps;
   private final LongSupplier clock;
   private final long until;
@@ -65,6 +57,6 @@ public final class SearchBudget {
     TerminationConfig config = new TerminationConfig();
     return isInSteps()
         ? config.withScoreCalculationCountLimit(steps)
-        : config.withMillisecondsSpentLimit(SPARE_TIME + SLOW_CLOCK * Math.max(1, millisLeft()));
+        : config.withMillisecondsSpentLimit(Math.max(1, millisLeft()));
   }
 }
