@@ -17,7 +17,7 @@ final class DearestContents {
     this.problem = problem;
     this.prices = prices;
     Comparator<KnownLayer> dearestFirst =
-        Comparator.comparingDouble(layer -> -PricedStacks.priced(layer, prices));
+        Comparator.comparingDouble(layer -> -layer.priced(prices));
     for (int spot = 0; spot < problem.spots(); spot++) {
       List<KnownLayer> below = new ArrayList<>(pool.under(spot));
       List<KnownLayer> any = new ArrayList<>(pool.onTop(spot));
@@ -49,7 +49,7 @@ final class DearestContents {
   double most(int spot, int heightClass, boolean top) {
     for (KnownLayer layer : at(spot, top)) {
       if (layer.heightClass() <= heightClass) {
-        return PricedStacks.priced(layer, prices);
+        return layer.priced(prices);
       }
     }
     return 0;
@@ -66,7 +66,7 @@ final class DearestContents {
     for (KnownLayer layer : at(spot, top)) {
       boolean enough = few.size() == FEW;
       double last = enough ? values.get(FEW - 1) : Double.NEGATIVE_INFINITY;
-      if (enough && PricedStacks.priced(layer, prices) <= last) {
+      if (enough && layer.priced(prices) <= last) {
         break;
       }
       double value = layer.heightClass() > heightClass ? last : still(layer, used);

@@ -19,6 +19,15 @@ public record KnownLayer(int[] counts, int heightClass) {
     return true;
   }
 
+  /** What it holds is worth at a price for each kind. */
+  public double priced(double[] prices) {
+    double value = 0;
+    for (int kind = 0; kind < counts.length; kind++) {
+      value += counts[kind] * prices[kind];
+    }
+    return value;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof KnownLayer that && Arrays.equals(counts, that.counts);

@@ -19,6 +19,7 @@ public final class LayerChoice {
   private final PricedStacks stacks;
   private final DearestContents offers;
   private final List<List<ChosenLevel>> chosen = new ArrayList<>();
+  private final boolean[] carries;
   private final int[] used;
   private long nodesLeft;
   private double bestWorth;
@@ -36,7 +37,9 @@ public final class LayerChoice {
     this.stacks = new PricedStacks(problem, pool);
     stacks.at(prices);
     this.offers = new DearestContents(problem, pool, prices);
-    for (int c = 0; c < problem.columns().size(); c++) {
+    this.carries = new boolean[problem.columns().size()];
+    for (int c = 0; c < carries.length; c++) {
+      carries[c] = !problem.above(c).isEmpty();
       chosen.add(new ArrayList<>());
     }
     this.used = new int[problem.worth().kinds()];
@@ -51,7 +54,7 @@ public final class LayerChoice {
     bestWorth = known;
     best = null;
     nodesLeft = mostNodes;
-    column(0, new long[problem.columns().size()], 0);
+    column(0, new long[problem.columns().size()]);
     return best;
   }
 
@@ -82,7 +85,7 @@ public final class LayerChoice {
     return value;
   }
 
-  private void column(int c, long[] taken, double later) {
+  private void column(int c, long[] taken) {
     double now = problem.worth().of(used);
     if (c == problem.columns().size()) {
       if (now > bestWorth + LEAST_GAIN) {
@@ -97,12 +100,11 @@ public final class LayerChoice {
     }
     long room = room(c, taken);
     if (room < 0) {
-      column(c + 1, taken, 0);
+      column(c + 1, taken);
       return;
     }
-    boolean carries = !problem.above(c).isEmpty();
     int levels = problem.columns().get(c).mostLevels();
-    if (!carries) {
+    if (!carries[c]) {
       top(c, room, levels, taken);
     }
     middle(new Node(c, room, levels, problem.classes() - 1, null), taken);
@@ -136,16 +138,15 @@ public final class LayerChoice {
     int c = node.column();
     nodesLeft--;
     double later = later(c, taken);
-    boolean carries = !problem.above(c).isEmpty();
     double here =
-        carries ? stacks.more(c, node.room()) : stacks.levels(c, node.levels(), node.room());
+        carries[c] ? stacks.more(c, node.room()) : stacks.levels(c, node.levels(), node.room());
     if (nodesLeft <= 0 || hopeless(here + later)) {
       return;
     }
     if (node.levels() > 0) {
       for (int k : classes(c, node.room(), node.levels(), node.highestClass(), false)) {
         long left = node.room() - problem.columns().get(c).middle()[k];
-        double rest = carries ? stacks.more(c, left) : stacks.levels(c, node.levels() - 1, left);
+        double rest = carries[c] ? stacks.more(c, left) : stacks.levels(c, node.levels() - 1, left);
         if (nodesLeft > 0 && !hopeless(stacks.middle(c, k) + rest + later)) {
           contents(
               new Filling(c, k, false, rest + later),
@@ -171,7 +172,7 @@ public final class LayerChoice {
     if (node.top() != null) {
       chosen.get(c).add(node.top());
     }
-    column(c + 1, next, 0);
+    column(c + 1, next);
     if (node.top() != null) {
       chosen.get(c).remove(chosen.get(c).size() - 1);
     }

@@ -54,15 +54,6 @@ final class PricedStacks {
     return (int) Math.floor(micrometres / UNIT);
   }
 
-  static double priced(KnownLayer layer, double[] prices) {
-    double value = 0;
-    int[] counts = layer.counts();
-    for (int kind = 0; kind < counts.length; kind++) {
-      value += counts[kind] * prices[kind];
-    }
-    return value;
-  }
-
   /** Works everything out anew. */
   void at(double[] prices) {
     for (int spot = 0; spot < problem.spots(); spot++) {
@@ -82,7 +73,7 @@ final class PricedStacks {
     Arrays.fill(most, -1);
     Arrays.fill(best, null);
     for (KnownLayer layer : layers) {
-      double value = priced(layer, prices);
+      double value = layer.priced(prices);
       if (value > most[layer.heightClass()]) {
         most[layer.heightClass()] = value;
         best[layer.heightClass()] = layer;
@@ -99,7 +90,7 @@ final class PricedStacks {
   private static void dearer(KnownLayer[] best, KnownLayer[] others, double[] prices) {
     for (int k = 0; k < best.length; k++) {
       if (others[k] != null
-          && (best[k] == null || priced(others[k], prices) > priced(best[k], prices))) {
+          && (best[k] == null || others[k].priced(prices) > best[k].priced(prices))) {
         best[k] = others[k];
       }
     }
@@ -110,8 +101,8 @@ final class PricedStacks {
       double under = 0;
       double over = 0;
       for (int spot : problem.columns().get(c).spots()) {
-        under += bestUnder[spot][k] == null ? 0 : priced(bestUnder[spot][k], prices);
-        over += bestTop[spot][k] == null ? 0 : priced(bestTop[spot][k], prices);
+        under += bestUnder[spot][k] == null ? 0 : bestUnder[spot][k].priced(prices);
+        over += bestTop[spot][k] == null ? 0 : bestTop[spot][k].priced(prices);
       }
       middle[c][k] = under;
       top[c][k] = over;

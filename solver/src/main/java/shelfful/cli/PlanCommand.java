@@ -12,6 +12,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import shelfful.app.OpenAPlan;
+import shelfful.app.Opened;
 import shelfful.app.PlanALoad;
 import shelfful.app.SearchLength;
 import shelfful.app.UsualFiring;
@@ -69,6 +71,15 @@ final class PlanCommand implements Callable<Integer> {
   private long seed;
 
   @Option(
+      names = "--after",
+      paramLabel = "PLAN",
+      description = {
+        "An earlier plan for the same kiln to go on from: what stood in it stays where it stood,",
+        "unless moving it brings more in."
+      })
+  private Path earlier;
+
+  @Option(
       names = "--into",
       paramLabel = "FOLDER",
       defaultValue = "plans",
@@ -98,15 +109,43 @@ final class PlanCommand implements Callable<Integer> {
       if (request.isEmpty()) {
         return ExitCodes.BAD_INPUT;
       }
-      int code = planAndSave(request.get(), byHand);
+      PlanALoad planning = new PlanALoad(request.get());
+      if (earlier != null && !goesOnFrom(planning, request.get())) {
+        return ExitCodes.BAD_INPUT;
+      }
+      int code = planAndSave(planning, request.get(), byHand);
       return code == ExitCodes.DONE && !reading.isClean() ? ExitCodes.BAD_INPUT : code;
     } finally {
       byHand.done();
     }
   }
 
-  private int planAndSave(LoadRequest request, StopByHand byHand) throws SaveFailed, IOException {
-    PlanALoad planning = new PlanALoad(request);
+  private boolean goesOnFrom(PlanALoad planning, LoadRequest request) {
+    Opened<InspectedLoad> opened = OpenAPlan.open(earlier);
+    if (opened instanceof Opened.Refused<InspectedLoad> refused) {
+      refused.sentences().forEach(err::println);
+      err.println("--after: " + earlier + " is not a plan to go on from.");
+      return false;
+    }
+    InspectedLoad load = ((Opened.Ready<InspectedLoad>) opened).value();
+    String kiln = load.load().request().firing().kilnId();
+    if (!kiln.equals(request.firing().kilnId())) {
+      err.println(
+          "--after: the plan "
+              + earlier
+              + " is for the kiln "
+              + kiln
+              + ", this one for "
+              + request.firing().kilnId()
+              + ". Name the same kiln with --kiln, or leave --after out.");
+      return false;
+    }
+    planning.startFrom(load, true);
+    return true;
+  }
+
+  private int planAndSave(PlanALoad planning, LoadRequest request, StopByHand byHand)
+      throws SaveFailed, IOException {
     LiveLine live = new LiveLine(err, quiet, request.pieces().size(), folder);
     byHand.stops(planning::stop);
     Optional<InspectedLoad> load = planning.run(length(), live);

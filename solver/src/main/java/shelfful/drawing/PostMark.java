@@ -2,6 +2,9 @@ package shelfful.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import shelfful.load.StandingPost;
 import shelfful.measure.Length;
 import shelfful.measure.Point;
@@ -17,6 +20,8 @@ import shelfful.measure.Point;
  */
 record PostMark(String label, Point at, double across, List<Length> below, List<Length> above) {
   private static final double SAME_PLACE = 1;
+  private static final int BEARINGS = 16;
+  private static final Look WHITE = Look.filled(Ink.WHITE);
 
   /**
    * The posts of a layer in the order of the list of carrying posts, those that only stand on it
@@ -64,7 +69,13 @@ record PostMark(String label, Point at, double across, List<Length> below, List<
     return !above.isEmpty();
   }
 
-  void draw(SheetDraft sheet, PlanView view) {
+  /**
+   * Draws the post and its label.
+   *
+   * @param bodies boxes of the pieces on the layer: the label of a post under the shelf keeps off
+   *     them where it can, and stands on white where it cannot
+   */
+  void draw(SheetDraft sheet, PlanView view, List<Box> bodies) {
     Spot centre = view.at(at);
     double radius = view.onPaper(across / 2);
     Look look =
@@ -74,24 +85,50 @@ record PostMark(String label, Point at, double across, List<Length> below, List<
     sheet.add(new Mark.Circle(centre, radius, look));
     TextStyle style = standsOnShelf() ? TextStyle.REVERSED : TextStyle.SMALL_STRONG;
     double width = style.wording().width(label);
-    Box box =
-        new Box(centre.x() - width / 2, centre.y() - 1.3, centre.x() + width / 2, centre.y() + 1.8);
-    if (Math.hypot(width / 2, 1.2) < radius && sheet.isFree(box)) {
+    boolean inside = Math.hypot(width / 2, 1.2) < radius && sheet.isFree(labelBox(centre, width));
+    if (inside && (standsOnShelf() || isClear(labelBox(centre, width), bodies))) {
       sheet.text(centre.plus(0, 1), label, style, Anchor.MIDDLE, width + 1);
     } else {
-      besides(sheet, centre, radius, width);
+      besides(sheet, centre, radius, bodies);
     }
   }
 
-  /** A label next to a post too thin to hold it. */
-  private void besides(SheetDraft sheet, Spot centre, double radius, double width) {
-    Spot right = centre.plus(radius + 0.6, 1);
-    Spot left = centre.plus(-radius - 0.6 - width, 1);
-    for (Spot at : List.of(right, left)) {
-      if (sheet.isFree(new Box(at.x(), at.y() - 2.3, at.x() + width, at.y() + 0.8))) {
-        sheet.text(at, label, TextStyle.SMALL_STRONG);
-        return;
-      }
-    }
+  private static Box labelBox(Spot centre, double width) {
+    return new Box(
+        centre.x() - width / 2, centre.y() - 1.3, centre.x() + width / 2, centre.y() + 1.8);
+  }
+
+  private static boolean isClear(Box box, List<Box> bodies) {
+    return bodies.stream().noneMatch(box::overlaps);
+  }
+
+  /** A label as near the post as there is a place without words, and if possible without ware. */
+  private void besides(SheetDraft sheet, Spot centre, double radius, List<Box> bodies) {
+    double width = TextStyle.SMALL_STRONG.wording().width(label);
+    List<Box> free =
+        Stream.concat(Stream.of(centre), round(centre, radius, width))
+            .map(spot -> labelBox(spot, width))
+            .filter(sheet::isFree)
+            .toList();
+    Optional<Box> clear = free.stream().filter(box -> isClear(box, bodies)).findFirst();
+    clear
+        .or(() -> free.stream().findFirst())
+        .ifPresent(
+            box -> {
+              sheet.box(
+                  new Box(box.left() - 0.4, box.top(), box.right() + 0.4, box.bottom()), WHITE);
+              sheet.text(box.centre().plus(-width / 2, 0.8), label, TextStyle.SMALL_STRONG);
+            });
+  }
+
+  private static Stream<Spot> round(Spot centre, double radius, double width) {
+    return IntStream.range(0, BEARINGS)
+        .mapToObj(
+            i -> {
+              double angle = 2 * Math.PI * i / BEARINGS;
+              double out = radius + 0.8;
+              return centre.plus(
+                  (out + width / 2) * Math.cos(angle), (out + 1.6) * Math.sin(angle));
+            });
   }
 }

@@ -72,9 +72,12 @@ final class ShelfDrawer {
     PlaceGrid grid = new PlaceGrid(sheet, view, setting.contour(layer), positions, used);
     grid.lines();
     keepOuts(view, new ViewClip(used));
-    posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view));
+    List<Box> ware = ware(view);
+    posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view, ware));
     new PieceDrawer(sheet, view, palette).draw(pieces);
-    posts.stream().filter(post -> !post.standsOnShelf()).forEach(post -> post.draw(sheet, view));
+    posts.stream()
+        .filter(post -> !post.standsOnShelf())
+        .forEach(post -> post.draw(sheet, view, ware));
     keepOutNames(view, used);
     grid.figures(bodies(view));
   }
@@ -173,12 +176,15 @@ final class ShelfDrawer {
   }
 
   private List<Box> bodies(PlanView view) {
-    List<Box> boxes = new ArrayList<>();
-    for (SetPiece piece : setting.on(layer)) {
-      boxes.add(Box.about(view.at(piece.placement().at()), view.onPaper(farthest(piece))));
-    }
+    List<Box> boxes = new ArrayList<>(ware(view));
     posts.forEach(
         post -> boxes.add(Box.about(view.at(post.at()), view.onPaper(post.across() / 2))));
     return boxes;
+  }
+
+  private List<Box> ware(PlanView view) {
+    return setting.on(layer).stream()
+        .map(piece -> Box.about(view.at(piece.placement().at()), view.onPaper(farthest(piece))))
+        .toList();
   }
 }

@@ -38,6 +38,10 @@ final class LayerChooser {
     return problem;
   }
 
+  ChosenWare ware() {
+    return ware;
+  }
+
   /** How many contents were met since the last choice. */
   long news() {
     return judge.met().pool().added() - known;

@@ -132,9 +132,8 @@ final class LayerFiller {
       if (can == 0) {
         return 0;
       }
-      int[] most = growBy(kind, can);
       int before = Arrays.stream(counts).sum();
-      System.arraycopy(most, 0, counts, 0, counts.length);
+      growBy(kind, can);
       int after = Arrays.stream(counts).sum();
       wasFull = after - before < can;
       return after - before;
@@ -150,22 +149,21 @@ final class LayerFiller {
       return never ? 0 : pool.free()[lot.index()];
     }
 
-    private int[] growBy(int kind, int can) {
+    private void growBy(int kind, int can) {
+      int guess = appeal.guess(kind, area, judge.byKind(counts));
       int[] held = counts.clone();
-      int guess = Math.min(can, appeal.guess(kind, area, judge.byKind(counts)));
-      int added = 0;
-      for (int step = guess; step > 0; ) {
-        int[] tried = with(kind, held, step);
-        if (tried == null || !fits(tried)) {
-          step /= 2;
-        } else {
-          record(held, tried);
-          added += step;
-          held = tried;
-          step = Math.min(1, can - added);
-        }
+      Halving.most(guess, can, step -> hasRoomFor(kind, held, step));
+      System.arraycopy(held, 0, counts, 0, counts.length);
+    }
+
+    private boolean hasRoomFor(int kind, int[] held, int more) {
+      int[] tried = with(kind, held, more);
+      if (tried == null || !fits(tried)) {
+        return false;
       }
-      return held;
+      record(held, tried);
+      System.arraycopy(tried, 0, held, 0, held.length);
+      return true;
     }
 
     private boolean fits(int[] tried) {

@@ -35,7 +35,7 @@ final class LayersMetProposals {
     ChoiceTask task = new ChoiceTask(judge.stand(), judge.ware(), judge.classes());
     boolean free = task.isSimple() && judge.staying().isNothing();
     this.chooser = free ? new LayerChooser(judge, task) : null;
-    this.rechooser = free ? new Rechooser(judge, chooser.problem()) : null;
+    this.rechooser = free ? new Rechooser(judge, chooser.problem(), chooser.ware()) : null;
   }
 
   /** A changed copy, or null when it is another's turn. */

@@ -30,35 +30,32 @@ final class MetLayers {
 
   /** Takes note of kinds that were found to fit in a space at a place. */
   void met(Spot spot, boolean onTop, NumberedSpace space, int[] kinds) {
-    Place place = new Place(spot.index(), onTop);
-    List<Place> here = places.computeIfAbsent(space.number(), number -> new ArrayList<>());
-    Set<KnownLayer> known =
-        bySpace.computeIfAbsent(space.number(), number -> new LinkedHashSet<>());
+    at(space.number(), new Place(spot.index(), onTop));
+    fits(space.number(), new KnownLayer(kinds, classes.of(kinds)));
+  }
+
+  private void at(int space, Place place) {
+    List<Place> here = places.computeIfAbsent(space, number -> new ArrayList<>());
     if (!here.contains(place)) {
       here.add(place);
-      known.forEach(layer -> pool.add(place.spot(), onTop, layer));
+      bySpace
+          .getOrDefault(space, Set.of())
+          .forEach(layer -> pool.add(place.spot(), place.onTop(), layer));
     }
-    KnownLayer layer = new KnownLayer(kinds, classes.of(kinds));
-    if (known.add(layer)) {
-      here.forEach(at -> pool.add(at.spot(), at.onTop(), layer));
+  }
+
+  private void fits(int space, KnownLayer layer) {
+    if (bySpace.computeIfAbsent(space, number -> new LinkedHashSet<>()).add(layer)) {
+      places
+          .getOrDefault(space, List.of())
+          .forEach(place -> pool.add(place.spot(), place.onTop(), layer));
     }
   }
 
   /** Takes over what was met in another run of the same spaces and kinds. */
   void learnFrom(MetLayers other) {
-    other.places.forEach(
-        (space, theirs) -> {
-          List<Place> here = places.computeIfAbsent(space, number -> new ArrayList<>());
-          theirs.stream().filter(place -> !here.contains(place)).forEach(here::add);
-        });
-    other.bySpace.forEach(
-        (space, layers) ->
-            bySpace.computeIfAbsent(space, number -> new LinkedHashSet<>()).addAll(layers));
-    bySpace.forEach(
-        (space, layers) ->
-            places
-                .getOrDefault(space, List.of())
-                .forEach(at -> layers.forEach(l -> pool.add(at.spot(), at.onTop(), l))));
+    other.places.forEach((space, theirs) -> theirs.forEach(place -> at(space, place)));
+    other.bySpace.forEach((space, layers) -> layers.forEach(layer -> fits(space, layer)));
   }
 
   LayerPool pool() {

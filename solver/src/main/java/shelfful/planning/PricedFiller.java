@@ -48,20 +48,12 @@ final class PricedFiller {
         (onTop ? judge.met().pool().onTop(spot.index()) : judge.met().pool().under(spot.index()))
             .stream()
                 .filter(layer -> layer.heightClass() <= heightClass)
-                .sorted(Comparator.comparingDouble(layer -> -dear(layer.counts(), prices)))
+                .sorted(Comparator.comparingDouble(layer -> -layer.priced(prices)))
                 .limit(BASES)
                 .toList();
     return known.isEmpty() || random.nextInt(6) == 0
         ? new int[most.length]
         : known.get(random.nextInt(known.size())).counts().clone();
-  }
-
-  private static double dear(int[] counts, double[] prices) {
-    double value = 0;
-    for (int kind = 0; kind < counts.length; kind++) {
-      value += counts[kind] * prices[kind];
-    }
-    return value;
   }
 
   private int[] order(int heightClass, double[] prices, Random random) {
@@ -113,22 +105,20 @@ final class PricedFiller {
     }
 
     private int grow(int kind, int can) {
-      int added = 0;
-      int step = Math.min(can, appeal.guess(kind, space.area(), counts));
-      while (step > 0) {
-        int[] tried = counts.clone();
-        tried[kind] += step;
-        Packed found = fits(tried);
-        if (found == null) {
-          step /= 2;
-        } else {
-          setting = found;
-          counts = tried;
-          added += step;
-          step = Math.min(1, can - added);
-        }
+      return Halving.most(
+          appeal.guess(kind, space.area(), counts), can, step -> hasRoomFor(kind, step));
+    }
+
+    private boolean hasRoomFor(int kind, int more) {
+      int[] tried = counts.clone();
+      tried[kind] += more;
+      Packed found = fits(tried);
+      if (found == null) {
+        return false;
       }
-      return added;
+      setting = found;
+      counts = tried;
+      return true;
     }
 
     private Packed fits(int[] tried) {

@@ -21,10 +21,10 @@ final class Rechooser {
   private final ChosenWare ware;
   private final List<List<Integer>> waysUp = new ArrayList<>();
 
-  Rechooser(SketchJudge judge, ChoiceProblem problem) {
+  Rechooser(SketchJudge judge, ChoiceProblem problem, ChosenWare ware) {
     this.judge = judge;
     this.problem = problem;
-    this.ware = new ChosenWare(judge);
+    this.ware = ware;
     for (int c = 0; c < problem.columns().size(); c++) {
       if (judge.stand().above(c).isEmpty()) {
         List<Integer> way = new ArrayList<>();

@@ -15,6 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shelfful.files.PlanReader;
+import shelfful.load.Load;
+import shelfful.load.Placement;
 
 /**
  * The command line from outside: what goes in, what comes out on which stream, and the exit code.
@@ -65,6 +68,34 @@ class ShelffulTest {
     assertThat(folder.resolve("list-60.plan.json")).isNotEmptyFile();
     assertThat(folder.resolve("list-60.pdf")).isNotEmptyFile();
     assertThat(said()).contains("of 60 pieces in").contains("L1").contains("list-60.pdf");
+  }
+
+  @Test
+  void goesOnFromAnEarlierPlanWithoutMovingWhatStood() throws IOException {
+    planSmall();
+    Path plan = folder.resolve("list-60.plan.json");
+    Load before = PlanReader.read(plan).found().orElseThrow();
+
+    assertThat(planSmall("--after", plan.toString())).as(told()).isZero();
+
+    Load after = PlanReader.read(plan).found().orElseThrow();
+    assertThat(after.placed()).isGreaterThanOrEqualTo(before.placed());
+    assertThat(placements(after)).containsAll(placements(before));
+  }
+
+  private static List<Placement> placements(Load load) {
+    return load.layers().stream().flatMap(layer -> layer.placements().stream()).toList();
+  }
+
+  @Test
+  void refusesToGoOnFromAPlanForAnotherKiln() {
+    planSmall();
+
+    int code =
+        planSmall("--after", folder.resolve("list-60.plan.json").toString(), "--kiln", "front");
+
+    assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(told()).contains("--after").contains("front").contains("--kiln");
   }
 
   @Test
@@ -193,6 +224,7 @@ class ShelffulTest {
         "--day yesterday",
         "--unit cubits",
         "--paper napkin",
+        "--after no-such-plan.json",
         "--speed 9"
       })
   void refusesAWrongOptionByName(String wrong) {
