@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import shelfful.fixture.Batches;
+import shelfful.fixture.BisqueWays;
 import shelfful.fixture.Firings;
 import shelfful.fixture.RandomRequest;
 import shelfful.fixture.Studios;
@@ -43,6 +44,8 @@ class PlannerFullAssertTest {
     requests.put("halves over full", studio("halvesOverFull", 12));
     requests.put("full over halves", studio("fullOverHalves", 9));
     requests.put("drawn at random", RandomRequest.of(54));
+    requests.put("piles drawn at random", BisqueWays.random(54));
+    requests.put("piles, with pins and a locked layer", kept(BisqueWays.random(2)));
     requests.put("with pins and a locked layer", kept(studio("halvesOverFull", 12)));
     requests.put("glazes apart, with pins", kept(apart()));
     return requests;
