@@ -24,4 +24,21 @@ public record Placement(String pieceId, Point at, Angle turn, boolean onCatcher,
   public Placement movedTo(Point to, Angle turned) {
     return new Placement(pieceId, to, turned, onCatcher, rest);
   }
+
+  /**
+   * Says nothing of the rest where there is nothing to say: plans without piles keep their mark.
+   */
+  @Override
+  public String toString() {
+    String plain =
+        "Placement[pieceId="
+            + pieceId
+            + ", at="
+            + at
+            + ", turn="
+            + turn
+            + ", onCatcher="
+            + onCatcher;
+    return plain + (rest.isPlain() ? "]" : ", rest=" + rest + "]");
+  }
 }
