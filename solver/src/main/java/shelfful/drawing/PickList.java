@@ -32,7 +32,7 @@ record PickList(Setting setting) {
       return onLayers.entrySet().stream()
               .map(entry -> entry.getValue() + " on " + entry.getKey())
               .collect(Collectors.joining(", "))
-          + (how.isEmpty() ? "" : "; " + String.join("; ", how));
+          + (how.isEmpty() ? "" : " – " + String.join("; ", how));
     }
   }
 
@@ -47,8 +47,9 @@ record PickList(Setting setting) {
         for (SetPiece piece : body.all()) {
           Kind kind = kinds.computeIfAbsent(alike(piece), same -> Kind.of(piece));
           kind.onLayers().merge(layer.id(), 1, Integer::sum);
-          if (piece == body && body.count() > 1) {
-            kind.how().add(PileWords.how(body));
+          String how = piece == body ? PileWords.how(body) : PileWords.within(piece, body);
+          if (!how.isEmpty()) {
+            kind.how().add(how);
           }
         }
       }

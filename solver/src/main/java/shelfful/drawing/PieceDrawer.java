@@ -97,7 +97,7 @@ final class PieceDrawer {
             .orElse("");
     for (SetPiece piece : pieces) {
       new PieceLabel(sheet, view, piece, new PieceLabel.Longest(digits, letter))
-          .draw(piece.number(), letter(piece), piece.form().name());
+          .draw(piece.number(), letter(piece), PileWords.forms(piece));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shelfful.ware.PileWay;
 
 /** How pieces are set on and in each other, in words and signs. */
@@ -32,6 +33,19 @@ final class PileWords {
     }
     told.addAll(inside);
     return String.join(", ", told);
+  }
+
+  /** Where a piece of a pile is when that is inside of another form; empty for all others. */
+  static String within(SetPiece piece, SetPiece pile) {
+    return way(piece).equals(Optional.of(PileWay.INSIDE)) ? "inside " + pile.name() : "";
+  }
+
+  /** {@code Bowl + Beaker}: the forms of a pile, each once, as short as a label has to be. */
+  static String forms(SetPiece piece) {
+    return piece.all().stream()
+        .map(one -> one.form().name())
+        .distinct()
+        .collect(Collectors.joining(" + "));
   }
 
   /** The name with how it is set. */
