@@ -23,7 +23,7 @@ final class PileWords {
       told.add("2 rim to rim");
     }
     if (count(piece, PileWay.FOOT_TO_FOOT) > 0) {
-      told.add("2 foot to foot");
+      told.add("2 foot to foot, the lower on its rim");
     }
     Set<String> inside = new LinkedHashSet<>();
     for (SetPiece upper : piece.above()) {

@@ -29,7 +29,7 @@ class PilesOnPaperTest {
     assertThat(rows()).hasSize(5);
     assertThat(row("DW-003").form()).isEqualTo("Bowl: 3 high, nested");
     assertThat(row("DW-005").form()).isEqualTo("Bowl: 2 rim to rim");
-    assertThat(row("DW-008").form()).isEqualTo("Bowl: 2 foot to foot");
+    assertThat(row("DW-008").form()).isEqualTo("Bowl: 2 foot to foot, the lower on its rim");
     assertThat(row("DB-001").form()).isEqualTo("Bowl: Beaker inside");
     assertThat(row("DB-002").form()).isEqualTo("Beaker");
   }

@@ -105,8 +105,7 @@ public final class PieceTable extends VBox {
 
   private String told(LayerList.Row row) {
     String told = words.of("in.row", row.number(), row.form(), row.glaze(), row.place());
-    String pointing =
-        row.pointing().isEmpty() ? "" : words.of("in.rowPointing", row.pointing());
+    String pointing = row.pointing().isEmpty() ? "" : words.of("in.rowPointing", row.pointing());
     String upwards =
         row.upwards().stream().map(one -> ". " + one.told()).collect(Collectors.joining());
     return told + pointing + upwards;
@@ -118,7 +117,9 @@ public final class PieceTable extends VBox {
    */
   public void rehearse() {
     Length none = Length.ZERO;
-    table.getItems().setAll(new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none, List.of()));
+    table
+        .getItems()
+        .setAll(new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none, List.of()));
   }
 
   /** Shows another layer. */

@@ -68,7 +68,8 @@ record BisqueGroups(FieldMaker make, Place<Form> form) {
       return new Group(
           make.words().of("group.notPiled"),
           List.of(),
-          List.of(make.step("addPiled", now -> piled.set().apply(now, Optional.of(pilingOf(now))))));
+          List.of(
+              make.step("addPiled", now -> piled.set().apply(now, Optional.of(pilingOf(now))))));
     }
     Place<Piling> there =
         piled.part("", Optional::orElseThrow, (before, after) -> Optional.of(after));
@@ -177,8 +178,7 @@ record BisqueGroups(FieldMaker make, Place<Form> form) {
     if (hollow.isEmpty() || !hollow.get().formIds().contains(was)) {
       return form;
     }
-    List<String> ids =
-        hollow.get().formIds().stream().map(id -> id.equals(was) ? is : id).toList();
+    List<String> ids = hollow.get().formIds().stream().map(id -> id.equals(was) ? is : id).toList();
     Hollow other = new Hollow(hollow.get().clear(), hollow.get().deep(), ids);
     return Component.with(
         form, "bisque", Component.with(form.bisque(), "hollow", Optional.of(other)));
