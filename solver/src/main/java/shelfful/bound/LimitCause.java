@@ -8,6 +8,8 @@ public enum LimitCause {
   AREA("the shelves' area"),
   /** How near discs can stand to each other. */
   SPACING("how close pieces can stand"),
+  /** The room in the chamber, where pieces may be piled. */
+  VOLUME("the room in the chamber"),
   /** What a shelf may carry. */
   MASS("what the shelves carry"),
   /** How many shelves there are. */

@@ -3,22 +3,27 @@ package shelfful.bound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import shelfful.kiln.ColumnPlan;
 import shelfful.load.LoadRequest;
+import shelfful.planning.WareOnOffer;
+import shelfful.planning.WareOnOffer.Offer;
 
 /**
  * What no load of a request can exceed, whatever its column plan and setting, as long as it passes
  * the judge: in pieces, and in the points of worth that planning counts. Proven, not estimated;
  * docs/engine.md has the argument.
  *
- * <p>A first value, the list itself, is there at once; every {@link #refine} can only lower it. The
- * same request and number of steps give the same values.
+ * <p>Where pieces may be piled only volume and mass bound a load, and refining changes nothing.
+ * Otherwise a first value, the list itself, is there at once; every {@link #refine} can only lower
+ * it. The same request and number of steps give the same values.
  */
 public final class LoadBound {
   private static final double ROUNDING = 1e-6;
 
   private final BoundTask task;
   private final List<ColumnPlan> plans;
+  private final Optional<PileBound> piled;
   private final List<PlanBound> pieces = new ArrayList<>();
   private final List<PlanBound> worth = new ArrayList<>();
 
@@ -28,6 +33,7 @@ public final class LoadBound {
         task.kiln().columnPlans().stream()
             .filter(plan -> request.columnPlanId().map(plan.id()::equals).orElse(true))
             .toList();
+    this.piled = WareOnOffer.mayPile(request) ? Optional.of(new PileBound(task)) : Optional.empty();
   }
 
   /** The bound of a request, not refined yet. */
@@ -37,7 +43,7 @@ public final class LoadBound {
 
   /** Improves the bound by so many steps; each costs a few milliseconds. */
   public void refine(int steps) {
-    if (task.pieces().isEmpty()) {
+    if (task.pieces().isEmpty() || piled.isPresent()) {
       return;
     }
     if (pieces.isEmpty()) {
@@ -71,12 +77,17 @@ public final class LoadBound {
 
   /** No load has more pieces in. */
   public int mostPieces() {
-    double most = pieces.isEmpty() ? Arrays.stream(task.counts()).sum() : loosest(pieces).best();
+    double list = Arrays.stream(task.counts()).sum();
+    double most = pieces.isEmpty() ? list : loosest(pieces).best();
+    most = piled.map(bound -> bound.most(offer -> 1)).orElse(most);
     return (int) Math.floor(most * (1 + ROUNDING) + ROUNDING);
   }
 
   /** What {@link #mostPieces} is owed to. */
   public LimitCause cause() {
+    if (piled.isPresent()) {
+      return piled.get().cause();
+    }
     int list = (int) Arrays.stream(task.counts()).sum();
     return pieces.isEmpty() || mostPieces() >= list ? LimitCause.LIST : loosest(pieces).cause();
   }
@@ -88,6 +99,7 @@ public final class LoadBound {
       most += task.counts()[i] * worths()[i];
     }
     most = worth.isEmpty() ? most : loosest(worth).best();
+    most = piled.map(bound -> bound.most(Offer::worth)).orElse(most);
     return (long) Math.floor(most * (1 + ROUNDING) + ROUNDING);
   }
 }

@@ -45,7 +45,9 @@ record AlikeLayers(List<Layer> layers) {
               piece.piece().part(),
               piece.placement().at(),
               piece.placement().turn(),
-              piece.placement().onCatcher()));
+              piece.placement().onCatcher(),
+              piece.all().stream().map(one -> one.piece().batch().id()).toList(),
+              PileWords.how(piece)));
     }
     return drawn;
   }

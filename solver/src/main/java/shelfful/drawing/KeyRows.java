@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import shelfful.ware.Batch;
 
 /**
@@ -99,7 +100,8 @@ final class KeyRows {
               + " "
               + piece.placement().onCatcher()
               + " "
-              + piece.piece().batch().id();
+              + batches(piece)
+              + PileWords.how(piece);
       groups.computeIfAbsent(key, same -> new ArrayList<>()).add(piece);
     }
     return groups;
@@ -110,8 +112,8 @@ final class KeyRows {
     GlazeSign sign = palette.of(first);
     String glaze = sign.letter().isEmpty() ? sign.name() : sign.letter() + " " + sign.name();
     String catcher = first.placement().onCatcher() ? ", on catchers" : "";
-    String rest = glaze + catcher + ", " + shared(first.piece().batch());
-    String count = group.size() + " × " + first.name();
+    String rest = glaze + catcher + ", " + shared(first);
+    String count = group.size() + " × " + PileWords.named(first);
     if (!airy && fitsOneLine(count, rest)) {
       return List.of(KeyRow.of(KeyRow.Kind.HEADING, named(sign, count, rest)));
     }
@@ -131,8 +133,18 @@ final class KeyRows {
     return width <= columnWidth;
   }
 
-  private static String shared(Batch batch) {
-    return "batch " + batch.id() + batch.order().map(order -> ", order " + order).orElse("");
+  private static String shared(SetPiece piece) {
+    Batch batch = piece.piece().batch();
+    String batches = piece.above().isEmpty() ? batch.id() : batches(piece);
+    return "batch " + batches + batch.order().map(order -> ", order " + order).orElse("");
+  }
+
+  /** Pieces of one pile may come from several lines of the list. */
+  private static String batches(SetPiece piece) {
+    return piece.all().stream()
+        .map(one -> one.piece().batch().id())
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   private static KeyRow.Drawing named(GlazeSign sign, String strong, String rest) {

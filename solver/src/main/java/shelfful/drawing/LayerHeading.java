@@ -107,7 +107,7 @@ record LayerHeading(Setting setting, LengthWords words) {
     Optional<LayerFigures> measured = setting.figures(layer);
     List<SetPiece> pieces = setting.on(layer);
     Map<String, String> figures = new LinkedHashMap<>();
-    figures.put("Pieces", Integer.toString(pieces.size()));
+    figures.put("Pieces", Integer.toString(count(pieces)));
     measured
         .flatMap(LayerFigures::smallestGap)
         .ifPresent(gap -> figures.put("Smallest gap", words.full(gap)));
@@ -130,9 +130,14 @@ record LayerHeading(Setting setting, LengthWords words) {
     return pieces.stream().map(piece -> piece.ware().mass()).reduce(Mass.ZERO, Mass::plus);
   }
 
+  /** Every piece of every pile. */
+  static int count(List<SetPiece> pieces) {
+    return pieces.stream().mapToInt(SetPiece::count).sum();
+  }
+
   /** {@code 21 pieces, 7.3 kg}. */
   static String carries(List<SetPiece> pieces) {
-    String count = pieces.size() == 1 ? "1 piece, " : pieces.size() + " pieces, ";
+    String count = count(pieces) == 1 ? "1 piece, " : count(pieces) + " pieces, ";
     return count + kilograms(mass(pieces));
   }
 

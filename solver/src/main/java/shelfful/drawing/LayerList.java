@@ -25,16 +25,17 @@ public record LayerList(
   }
 
   /**
-   * One piece.
+   * One piece, or a pile as one.
    *
    * @param number on the sheet
-   * @param pieceId the piece
-   * @param form as the potter calls it
+   * @param pieceId the piece, of a pile the lowest
+   * @param form as the potter calls it; of a pile also how it is set
    * @param glaze letter and name, or that it is not glazed; and the catcher, where it has one
    * @param place the figures of its place
    * @param pointing where its handle or long side points, on a clock; empty when it is round
    * @param at its axis, chamber frame
    * @param across its widest outline's longer side
+   * @param upwards of a pile each further piece and where it goes, from below upwards
    */
   public record Row(
       int number,
@@ -44,7 +45,26 @@ public record LayerList(
       String place,
       String pointing,
       Point at,
-      Length across) {}
+      Length across,
+      List<Upper> upwards) {
+    /** Takes its own copy. */
+    public Row {
+      upwards = List.copyOf(upwards);
+    }
+
+    /** Whether it is about a piece, the lowest of a pile or one further up. */
+    public boolean holds(String id) {
+      return pieceId.equals(id) || upwards.stream().anyMatch(one -> one.pieceId().equals(id));
+    }
+  }
+
+  /**
+   * A piece of a pile that does not stand on the shelf.
+   *
+   * @param pieceId the piece
+   * @param told which it is and what it goes on or in
+   */
+  public record Upper(String pieceId, String told) {}
 
   static LayerList of(Setting setting, GlazePalette palette, LengthWords words, Layer layer) {
     ShelfPositions positions = new ShelfPositions(setting, layer, words);
@@ -66,11 +86,12 @@ public record LayerList(
     return new Row(
         piece.number(),
         piece.piece().id(),
-        piece.name(),
+        PileWords.named(piece),
         (sign.letter() + " " + sign.name() + catcher).strip(),
         String.join("   ", positions.of(piece.placement().at())),
         piece.pointing().map(Clock::of).map(hour -> "→ " + hour).orElse(""),
         piece.placement().at(),
-        Length.longer(widest.width(), widest.depth()));
+        Length.longer(widest.width(), widest.depth()),
+        PileWords.upwards(piece));
   }
 }

@@ -67,18 +67,18 @@ public final class LayerPicture {
     List<PostMark> posts = PostMark.of(setting, setting.under(layer), setting.standingOn(layer));
     List<SetPiece> pieces =
         setting.on(layer).stream()
-            .filter(piece -> !marked.lifted().equals(Optional.of(piece.piece().id())))
+            .filter(piece -> marked.lifted().stream().noneMatch(piece::holds))
             .toList();
     new ShelfDrawer(setting, palette, sheet, layer, posts)
         .draw(frame.view(), frame.box(), pieces, new ShelfPositions(setting, layer, words));
     HandMarks marks = new HandMarks(sheet, frame.view());
     Set<String> named = faulty();
     List<SetPiece> faulty =
-        pieces.stream().filter(piece -> named.contains(piece.piece().id())).toList();
+        pieces.stream().filter(piece -> named.stream().anyMatch(piece::holds)).toList();
     faulty.forEach(marks::forbidden);
     labelAgain(sheet, frame.view(), faulty);
     for (SetPiece piece : pieces) {
-      if (marked.pinned().contains(piece.piece().id())) {
+      if (marked.pinned().stream().anyMatch(piece::holds)) {
         marks.pin(piece);
       }
     }
@@ -105,7 +105,7 @@ public final class LayerPicture {
   }
 
   /**
-   * A piece by itself over a layer's picture.
+   * A piece, with all of its pile, by itself over a layer's picture.
    *
    * @param number to write on it
    * @param forbidden whether to hatch it across
@@ -156,7 +156,7 @@ public final class LayerPicture {
   /** The number a piece has on its layer; 0 when it does not stand on it. */
   public int numberOf(String layerId, String pieceId) {
     return setting.on(layerOf(layerId)).stream()
-        .filter(piece -> piece.piece().id().equals(pieceId))
+        .filter(piece -> piece.holds(pieceId))
         .mapToInt(SetPiece::number)
         .findFirst()
         .orElse(0);

@@ -61,7 +61,7 @@ final class ListsDrawer {
               posts,
               words.bare(layer.z()),
               words.bare(setting.clearHeight(layer)),
-              Integer.toString(setting.on(layer).size())));
+              Integer.toString(LayerHeading.count(setting.on(layer)))));
     }
     return new Table(
         List.of(

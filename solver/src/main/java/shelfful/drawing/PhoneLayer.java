@@ -97,7 +97,7 @@ final class PhoneLayer {
 
   private String shelfRow(LayerList list) {
     String what = new LayerHeading(setting, words).first(layer);
-    return row(new Row(id(0), false, "", "the shelf", list.shelf(), what));
+    return row(new Row(id(0), false, "", "the shelf", list.shelf(), what, List.of()));
   }
 
   private String pieceRow(LayerList.Row piece) {
@@ -105,7 +105,7 @@ final class PhoneLayer {
     String shortly = piece.number() + " " + piece.form() + letter(piece.glaze());
     String number = Integer.toString(piece.number());
     String named = piece.form() + ", " + piece.glaze();
-    return row(new Row(id(piece.number()), true, number, shortly, named, where));
+    return row(new Row(id(piece.number()), true, number, shortly, named, where, piece.upwards()));
   }
 
   /** The glaze's letter, with which it is written on the picture. */
@@ -114,9 +114,20 @@ final class PhoneLayer {
     return end > 0 && end <= 2 ? " " + glaze.substring(0, end) : "";
   }
 
+  /** A further piece of a pile, on a line of its own under what it goes on or in. */
+  private static String upper(LayerList.Upper one) {
+    return "<span class=\"where\">then " + Markup.name(one.told()) + "</span>";
+  }
+
   /** One thing to tick. */
   private record Row(
-      String id, boolean piece, String number, String shortly, String what, String where) {}
+      String id,
+      boolean piece,
+      String number,
+      String shortly,
+      String what,
+      String where,
+      List<LayerList.Upper> upwards) {}
 
   private static String row(Row row) {
     return "<li data-short=\""
@@ -132,6 +143,8 @@ final class PhoneLayer {
         + Markup.name(row.what())
         + "<span class=\"where\">"
         + Markup.name(row.where())
-        + "</span></span></label></li>\n";
+        + "</span>"
+        + row.upwards().stream().map(PhoneLayer::upper).reduce("", String::concat)
+        + "</span></label></li>\n";
   }
 }

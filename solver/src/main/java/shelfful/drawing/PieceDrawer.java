@@ -2,7 +2,9 @@ package shelfful.drawing;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import shelfful.ware.Outline;
+import shelfful.ware.PileWay;
 
 /**
  * The pieces of one layer from above: widest outline strong, foot thin and dashed, handles,
@@ -63,7 +65,23 @@ final class PieceDrawer {
     if (!piece.bare().foot().equals(widest) && fits(piece, 2 * LEAST_HATCHED, 0)) {
       sheet.add(shapes.outline(piece.bare().foot(), piece, Look.outlined(Pen.FOOT)));
     }
+    inside(piece);
     sheet.add(shapes.outline(widest, piece, Look.outlined(Pen.OUTLINE)));
+  }
+
+  /** What stands inside another is seen from above, so its own outline is drawn. */
+  private void inside(SetPiece piece) {
+    for (SetPiece upper : piece.above()) {
+      boolean isInside = upper.placement().rest().way().equals(Optional.of(PileWay.INSIDE));
+      if (isInside && fits(piece, 2 * LEAST_HATCHED, 0)) {
+        sheet.add(shapes.outline(upper.body(), upper, Look.outlined(Pen.THIN)));
+      }
+    }
+  }
+
+  /** The glaze's letter, and of a pile how many it is of. */
+  private String letter(SetPiece piece) {
+    return (palette.of(piece).letter() + " " + PileWords.sign(piece)).strip();
   }
 
   /**
@@ -74,12 +92,12 @@ final class PieceDrawer {
     String digits = "8".repeat(Integer.toString(pieces.size()).length());
     String letter =
         pieces.stream()
-            .map(piece -> palette.of(piece).letter())
+            .map(this::letter)
             .max(Comparator.comparingDouble(TextStyle.SMALL.wording()::width))
             .orElse("");
     for (SetPiece piece : pieces) {
       new PieceLabel(sheet, view, piece, new PieceLabel.Longest(digits, letter))
-          .draw(piece.number(), palette.of(piece).letter(), piece.form().name());
+          .draw(piece.number(), letter(piece), PileWords.forms(piece));
     }
   }
 

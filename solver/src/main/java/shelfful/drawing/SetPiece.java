@@ -1,7 +1,9 @@
 package shelfful.drawing;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import shelfful.load.Placement;
 import shelfful.measure.Angle;
 import shelfful.ware.Band;
@@ -13,11 +15,13 @@ import shelfful.ware.Piece;
 import shelfful.ware.StandingWare;
 
 /**
- * A piece where it stands, with all that is drawn or written of it.
+ * A piece where it stands, with all that is drawn or written of it, and with it whatever rests on
+ * or in it: the pile is one body on the shelf.
  *
  * @param number on its layer in the order of setting, from 1
- * @param ware as it stands, on its catcher if it has one
+ * @param ware as it stands, on its catcher if it has one; of a pile all of it
  * @param bare the same without the catcher
+ * @param above what rests on or in it, from below upwards
  */
 record SetPiece(
     int number,
@@ -26,11 +30,27 @@ record SetPiece(
     Form form,
     Optional<Glaze> glaze,
     StandingWare ware,
-    StandingWare bare) {
+    StandingWare bare,
+    List<SetPiece> above) {
   private static final int HALF_TURN = 180_000;
 
   SetPiece numbered(int order) {
-    return new SetPiece(order, placement, piece, form, glaze, ware, bare);
+    return new SetPiece(order, placement, piece, form, glaze, ware, bare, above);
+  }
+
+  /** How many pieces it is, with all that rests on or in it. */
+  int count() {
+    return 1 + above.size();
+  }
+
+  /** It and all that rests on or in it, from below upwards. */
+  List<SetPiece> all() {
+    return Stream.concat(Stream.of(this), above.stream()).toList();
+  }
+
+  /** Whether it is a piece or has it on or in it. */
+  boolean holds(String pieceId) {
+    return all().stream().anyMatch(one -> one.piece().id().equals(pieceId));
   }
 
   double x() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import shelfful.inspect.JudgedLoad;
 import shelfful.inspect.LayerFigures;
 import shelfful.kiln.Column;
@@ -16,7 +17,9 @@ import shelfful.kiln.ShelfPlace;
 import shelfful.load.Firing;
 import shelfful.load.Layer;
 import shelfful.load.Load;
+import shelfful.load.Pile;
 import shelfful.load.Placement;
+import shelfful.load.Rest;
 import shelfful.load.StandingPost;
 import shelfful.measure.Length;
 import shelfful.measure.Point;
@@ -24,6 +27,7 @@ import shelfful.studio.Studio;
 import shelfful.ware.Batch;
 import shelfful.ware.Form;
 import shelfful.ware.Piece;
+import shelfful.ware.PileOutline;
 import shelfful.ware.StandingWare;
 
 /** A load with every id looked up, in the order it is loaded. */
@@ -53,24 +57,61 @@ final class Setting {
       set.put(
           layer.id(),
           SettingOrder.number(
-              layer.placements().stream().map(this::lookUp).toList(), kiln.loading()));
+              Pile.of(layer.placements()).stream().map(this::lookUp).toList(), kiln.loading()));
     }
   }
 
-  /** A piece of the list as it would stand at a place. */
+  /**
+   * A piece of the list as it would stand at a place, with all of the pile that it is in now.
+   *
+   * @param placement of the piece; the others of its pile go with it
+   */
   SetPiece lookUp(Placement placement) {
+    return load.layers().stream()
+        .flatMap(layer -> Pile.of(layer.placements()).stream())
+        .filter(pile -> pile.size() > 1 && pile.holds(placement.pieceId()))
+        .findFirst()
+        .map(pile -> lookUp(moved(pile, placement)))
+        .orElseGet(() -> lookUpAlone(placement));
+  }
+
+  private static Pile moved(Pile pile, Placement to) {
+    return new Pile(pile.pieces().stream().map(one -> one.movedTo(to.at(), to.turn())).toList());
+  }
+
+  private SetPiece lookUp(Pile pile) {
+    SetPiece lowest = lookUpAlone(pile.lowest());
+    if (pile.size() == 1) {
+      return lowest;
+    }
+    List<SetPiece> above = pile.pieces().stream().skip(1).map(this::lookUpAlone).toList();
+    StandingWare body =
+        PileOutline.of(
+            Stream.concat(Stream.of(lowest), above.stream()).map(SetPiece::ware).toList());
+    return new SetPiece(
+        0, lowest.placement(), lowest.piece(), lowest.form(), lowest.glaze(), body, body, above);
+  }
+
+  private SetPiece lookUpAlone(Placement placement) {
     Piece piece = pieces.get(placement.pieceId());
     Batch batch = piece.batch();
     Form form = studio.form(batch.formId()).orElseThrow();
-    StandingWare bare =
+    StandingWare upright =
         StandingWare.of(form, piece.part(), firing().kind().goesIn(), Optional.empty());
+    Rest rest = placement.rest();
+    StandingWare bare = upright.lying(rest.upsideDown(), drawable(rest.lift()));
     StandingWare ware =
         placement.onCatcher()
             ? StandingWare.of(
                 form, piece.part(), firing().kind().goesIn(), Optional.of(studio.rules().catcher()))
             : bare;
     return new SetPiece(
-        0, placement, piece, form, batch.glazeId().flatMap(studio::glaze), ware, bare);
+        0, placement, piece, form, batch.glazeId().flatMap(studio::glaze), ware, bare, List.of());
+  }
+
+  /** A load with faults may say that a piece is under its shelf. */
+  private static Length drawable(Length lift) {
+    return Length.longer(lift, Length.ZERO);
   }
 
   JudgedLoad inspected() {
@@ -102,12 +143,12 @@ final class Setting {
     return layers;
   }
 
-  /** What stands on a layer, in the order of setting. */
+  /** What stands on a layer, in the order of setting: pieces, and piles as one. */
   List<SetPiece> on(Layer layer) {
     return set.get(layer.id());
   }
 
-  /** Everything that goes in, in loading order. */
+  /** Everything that goes in, in loading order, piles as one. */
   List<SetPiece> placed() {
     return set.values().stream().flatMap(List::stream).toList();
   }

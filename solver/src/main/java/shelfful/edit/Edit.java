@@ -34,7 +34,7 @@ public sealed interface Edit {
   /** The plan after it, where it fits. */
   WorkPlan changed(WorkPlan plan);
 
-  /** A piece stands elsewhere on its layer, perhaps turned on the way. */
+  /** A piece, with its pile, stands elsewhere on its layer, perhaps turned on the way. */
   record MovePiece(String pieceId, Point to, Angle turn) implements Edit {
     @Override
     public boolean fits(WorkPlan plan) {
@@ -43,13 +43,11 @@ public sealed interface Edit {
 
     @Override
     public WorkPlan changed(WorkPlan plan) {
-      Placement was = plan.placement(pieceId).orElseThrow();
-      Placement is = new Placement(pieceId, to, turn, was.onCatcher());
-      return plan.with(Placing.moved(plan.load(), is)).pinning(pieceId, true);
+      return Edit.moved(plan, pieceId, to, turn);
     }
   }
 
-  /** A piece is turned to a direction where it stands. */
+  /** A piece is turned, with its pile, to a direction where it stands. */
   record TurnPiece(String pieceId, Angle turn) implements Edit {
     @Override
     public boolean fits(WorkPlan plan) {
@@ -59,12 +57,11 @@ public sealed interface Edit {
     @Override
     public WorkPlan changed(WorkPlan plan) {
       Placement was = plan.placement(pieceId).orElseThrow();
-      Placement is = new Placement(pieceId, was.at(), turn, was.onCatcher());
-      return plan.with(Placing.moved(plan.load(), is)).pinning(pieceId, true);
+      return Edit.moved(plan, pieceId, was.at(), turn);
     }
   }
 
-  /** A piece goes from its layer to another. */
+  /** A piece goes, with its pile, from its layer to another. */
   record SendToLayer(String layerId, Placement place) implements Edit {
     @Override
     public boolean fits(WorkPlan plan) {
@@ -76,7 +73,13 @@ public sealed interface Edit {
 
     @Override
     public WorkPlan changed(WorkPlan plan) {
-      return plan.with(Placing.put(plan.load(), layerId, place)).pinning(place.pieceId(), true);
+      Load load = plan.load();
+      WorkPlan sent = plan;
+      for (Placement one : plan.pile(place.pieceId()).pieces()) {
+        load = Placing.put(load, layerId, one.movedTo(place.at(), place.turn()));
+        sent = sent.pinning(one.pieceId(), true);
+      }
+      return sent.with(load);
     }
   }
 
@@ -94,7 +97,7 @@ public sealed interface Edit {
   }
 
   /**
-   * A piece comes out and waits.
+   * A piece comes out and waits, with all of its pile.
    *
    * @param reason with its words
    */
@@ -106,11 +109,18 @@ public sealed interface Edit {
 
     @Override
     public WorkPlan changed(WorkPlan plan) {
-      return plan.with(Placing.out(plan.load(), reason));
+      Load load = plan.load();
+      for (Placement one : plan.pile(reason.pieceId()).pieces()) {
+        load =
+            Placing.out(
+                load,
+                new LeftOut(one.pieceId(), reason.reason(), reason.sentence(), reason.mend()));
+      }
+      return plan.with(load);
     }
   }
 
-  /** A piece is held where it stands, or let go. */
+  /** A piece is held, with its pile, where it stands, or let go. */
   record PinPiece(String pieceId, boolean hold) implements Edit {
     @Override
     public boolean fits(WorkPlan plan) {
@@ -119,7 +129,11 @@ public sealed interface Edit {
 
     @Override
     public WorkPlan changed(WorkPlan plan) {
-      return plan.pinning(pieceId, hold);
+      WorkPlan pinned = plan;
+      for (Placement one : plan.pile(pieceId).pieces()) {
+        pinned = pinned.pinning(one.pieceId(), hold);
+      }
+      return pinned;
     }
   }
 
@@ -175,6 +189,17 @@ public sealed interface Edit {
           && one.level() == other.level()
           && one.place() == other.place();
     }
+  }
+
+  private static WorkPlan moved(WorkPlan plan, String pieceId, Point to, Angle turn) {
+    WorkPlan moved = plan;
+    for (Placement one : plan.pile(pieceId).pieces()) {
+      moved =
+          moved
+              .with(Placing.moved(moved.load(), one.movedTo(to, turn)))
+              .pinning(one.pieceId(), true);
+    }
+    return moved;
   }
 
   private static boolean isOpen(WorkPlan plan, String layerId) {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
+import shelfful.load.Pile;
 import shelfful.load.Placement;
 
 /**
@@ -56,6 +57,11 @@ public record WorkPlan(Load load, SortedSet<String> pinned, SortedSet<String> lo
         .flatMap(layer -> layer.placements().stream())
         .filter(one -> one.pieceId().equals(pieceId))
         .findFirst();
+  }
+
+  /** A piece that stands in the load, with all that it carries and all that carries it. */
+  public Pile pile(String pieceId) {
+    return Pile.with(pieceId, layerOf(pieceId).orElseThrow().placements());
   }
 
   /** Why a piece waits; empty when it stands in the load. */

@@ -3,6 +3,7 @@ package shelfful.files;
 import java.util.Optional;
 import shelfful.measure.Length;
 import shelfful.measure.Mass;
+import shelfful.ware.BisqueSetting;
 import shelfful.ware.Form;
 import shelfful.ware.Lid;
 import shelfful.ware.Shrinkage;
@@ -22,6 +23,8 @@ final class FormFormat {
     Optional<Lid> lid = fields.optionalObject("lid", LidFormat::read);
     Mass mass = fields.mass("mass");
     Length tolerance = fields.length("tolerance", LengthRange.CLEARANCE, Length.ZERO);
+    BisqueSetting bisque =
+        fields.optionalObject("bisque", BisqueFormat::read).orElse(BisqueSetting.ALONE);
     Length bareFoot = fields.length("bareFoot", LengthRange.CLEARANCE, Length.ZERO);
     return fields.make(
         () ->
@@ -34,7 +37,8 @@ final class FormFormat {
                 lid,
                 mass,
                 tolerance,
-                bareFoot));
+                bareFoot,
+                bisque));
   }
 
   static void write(Form form, FieldWriter fields) {
@@ -48,5 +52,8 @@ final class FormFormat {
         .mass("mass", form.mass())
         .length("tolerance", form.tolerance())
         .length("bareFoot", form.bareFoot());
+    if (!form.bisque().isAlone()) {
+      fields.object("bisque", form.bisque(), BisqueFormat::write);
+    }
   }
 }

@@ -45,14 +45,19 @@ final class LayerFormat {
     Length z = fields.length("z", LengthRange.PLACE);
     Angle turn = fields.required("turn", AngleFormat::read, Angle.ZERO);
     boolean catcher = fields.flag("catcher", false);
+    RestFormat.Read rest =
+        fields.optionalObject("rest", RestFormat::read).orElse(RestFormat.Read.PLAIN);
     if (fields.flag("pinned", false)) {
       marks.pin(id);
     }
     if (fields.isStillGood()) {
-      agrees(fields, "z", FileNumber.written(z), FileNumber.written(layerZ));
+      if (rest.on().isEmpty()) {
+        agrees(fields, "z", FileNumber.written(z), FileNumber.written(layerZ));
+      }
       checkPiece(fields, id, new Claim(form, batch), pieces);
     }
-    return fields.make(() -> new Placement(id, new Point(x, y), turn, catcher));
+    return fields.make(
+        () -> new Placement(id, new Point(x, y), turn, catcher, rest.lifted(z.minus(layerZ))));
   }
 
   private static void checkPiece(
@@ -110,9 +115,12 @@ final class LayerFormat {
         .text("batch", piece.batch().id())
         .length("x", placement.at().x())
         .length("y", placement.at().y())
-        .length("z", z)
+        .length("z", z.plus(placement.rest().lift()))
         .angle("turn", placement.turn())
         .flag("catcher", placement.onCatcher());
+    if (!placement.rest().isPlain()) {
+      fields.object("rest", placement.rest(), RestFormat::write);
+    }
   }
 
   private record Claim(String form, String batch) {}

@@ -14,6 +14,7 @@ import shelfful.kiln.ShelfPlace;
 import shelfful.studio.Studio;
 import shelfful.ware.Form;
 import shelfful.ware.Glaze;
+import shelfful.ware.Hollow;
 import shelfful.ware.KeptApart;
 
 /**
@@ -33,6 +34,7 @@ final class StudioCheck {
     check.idsAreToldApart(studio);
     check.lettersAreToldApart(studio.glazes());
     check.keptApartGlazesExist(studio);
+    check.formsInHollowsExist(studio);
     check.shelvesExist(studio);
     for (Kiln kiln : studio.kilns()) {
       for (ColumnPlan plan : kiln.columnPlans()) {
@@ -82,6 +84,15 @@ final class StudioCheck {
     for (KeptApart rule : studio.rules().keptApart()) {
       known(rule.glazeId(), known, pathOf(rule) + "/glazes/0", "glazes");
       known(rule.otherGlazeId(), known, pathOf(rule) + "/glazes/1", "glazes");
+    }
+  }
+
+  private void formsInHollowsExist(Studio studio) {
+    Set<String> known = document.claimedIds("forms");
+    for (Form form : studio.forms()) {
+      for (String id : form.bisque().hollow().map(Hollow::formIds).orElse(List.of())) {
+        known(id, known, pathOf(form) + "/bisque/hollow/forms", "forms");
+      }
     }
   }
 

@@ -82,6 +82,7 @@ final class FigureCheck {
     List<Length> lengths = new ArrayList<>(List.of(layer.z()));
     for (Placement placement : layer.placements()) {
       lengths.addAll(of(placement.at()));
+      lengths.add(placement.rest().lift());
     }
     all("layer " + layer.id(), lengths);
   }

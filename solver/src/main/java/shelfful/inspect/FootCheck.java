@@ -3,12 +3,17 @@ package shelfful.inspect;
 import java.util.List;
 import java.util.Locale;
 
-/** The whole foot stands on its shelf; the body stays over it where the house says so. */
+/**
+ * The whole foot stands on its shelf, of a pile the lowest; the body stays over it where the house
+ * says so.
+ */
 final class FootCheck implements Check {
   @Override
   public void judge(Setting setting, Findings findings) {
     for (StandingPiece piece : setting.pieces()) {
-      foot(setting, piece, findings);
+      if (piece.isOnShelf()) {
+        foot(setting, piece, findings);
+      }
       if (!setting.rules().bellyMayPassEdge()) {
         body(setting, piece, findings);
       }
@@ -27,11 +32,18 @@ final class FootCheck implements Check {
           String.format(
               Locale.ROOT,
               "The distance of the %s of %s from the shelf's edge is %s. Move it %s inwards.",
-              piece.placement().onCatcher() ? "catcher" : "foot",
+              below(piece),
               piece.id(),
               wording.butNeeds(depth.whole(), required),
               wording.missing(depth.whole(), required)));
     }
+  }
+
+  private static String below(StandingPiece piece) {
+    if (piece.placement().onCatcher()) {
+      return "catcher";
+    }
+    return piece.placement().rest().upsideDown() ? "rim" : "foot";
   }
 
   private static void body(Setting setting, StandingPiece piece, Findings findings) {

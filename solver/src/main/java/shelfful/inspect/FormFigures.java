@@ -34,12 +34,16 @@ final class FormFigures {
       lengths.addAll(of(lid.outline()));
       lengths.addAll(List.of(lid.height(), lid.rise()));
     }
+    form.bisque().piled().ifPresent(piled -> lengths.add(piled.increment()));
+    form.bisque().hollow().ifPresent(hollow -> lengths.addAll(of(hollow.clear())));
+    form.bisque().hollow().ifPresent(hollow -> lengths.add(hollow.deep()));
     return lengths;
   }
 
   static List<Mass> masses(Form form) {
     List<Mass> masses = new ArrayList<>(List.of(form.mass()));
     form.lid().ifPresent(lid -> masses.add(lid.mass()));
+    form.bisque().carries().ifPresent(masses::add);
     return masses;
   }
 

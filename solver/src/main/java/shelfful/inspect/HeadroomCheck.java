@@ -10,8 +10,10 @@ import java.util.Locale;
 final class HeadroomCheck implements Check {
   @Override
   public void judge(Setting setting, Findings findings) {
+    Carriers carriers = Carriers.of(setting.pieces());
     for (StandingPiece piece : setting.pieces()) {
-      long required = setting.clearances().headroom().micrometres() + piece.tolerance();
+      long headroom = setting.clearances().headroom().micrometres();
+      long required = headroom + carriers.heightTolerance(piece);
       for (LaidShelf shelf : setting.shelves()) {
         boolean farAbove = shelf.underside() >= piece.top() + required;
         boolean below = shelf.top() <= piece.shelf().top();
@@ -52,7 +54,7 @@ final class HeadroomCheck implements Check {
               Locale.ROOT,
               "%s reaches from %s to %s and meets the shelf of layer %s between them. Move it away or set it lower.",
               piece.id(),
-              wording.length(piece.shelf().top()),
+              wording.length(piece.heights().bottom()),
               wording.length(piece.top()),
               shelf.id()));
     }

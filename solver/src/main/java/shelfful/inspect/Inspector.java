@@ -28,6 +28,8 @@ public final class Inspector {
           new LidCheck(),
           new FootCheck(),
           new CatcherCheck(),
+          new PileCheck(),
+          new RestCheck(),
           new ShelfMassCheck(),
           new ShelfPlaceCheck(),
           new StockCheck(),
@@ -89,8 +91,8 @@ public final class Inspector {
   /**
    * The least distance in the plan between two pieces of a load, wherever they share a height:
    * rounded down to whole micrometres, below zero where they overlap, empty when they share no
-   * height, when one of them does not stand in the load, or when the load's figures are beyond
-   * reason. The load may break rules.
+   * height, when they are in one pile, when one of them does not stand in the load, or when the
+   * load's figures are beyond reason. The load may break rules.
    */
   public Optional<Length> gapBetween(Load load, String pieceId, String otherPieceId) {
     Findings findings = new Findings();
@@ -101,7 +103,8 @@ public final class Inspector {
     Setting setting = SettingReader.read(load, findings);
     Optional<StandingPiece> one = find(setting, pieceId);
     Optional<StandingPiece> other = find(setting, otherPieceId);
-    if (one.isEmpty() || other.isEmpty()) {
+    Carriers carriers = Carriers.of(setting.pieces());
+    if (one.isEmpty() || other.isEmpty() || carriers.isOnePile(one.get(), other.get())) {
       return Optional.empty();
     }
     return LayerMeasure.lengthOf(

@@ -45,7 +45,8 @@ final class KeptCheck implements Check {
             one ->
                 one.pieceId().equals(pin.pieceId())
                     && one.at().equals(pin.at())
-                    && one.turn().equals(pin.turn()));
+                    && one.turn().equals(pin.turn())
+                    && one.rest().equals(pin.rest()));
   }
 
   private static void moved(Setting setting, PinnedPiece pin, Findings findings) {

@@ -23,8 +23,12 @@ final class LayerMeasure {
         .toList();
   }
 
-  /** The least distance between any two that share a height, rounded down; empty when no two do. */
+  /**
+   * The least distance between any two that share a height and are not in one pile, rounded down;
+   * empty when no two do.
+   */
   private static Optional<Length> smallestGap(List<StandingPiece> pieces) {
+    Carriers carriers = Carriers.of(pieces);
     double[] reaches = pieces.stream().mapToDouble(StandingPiece::reach).toArray();
     Reading least = Reading.UNLIMITED;
     for (int i = 0; i < pieces.size(); i++) {
@@ -32,7 +36,8 @@ final class LayerMeasure {
         StandingPiece one = pieces.get(i);
         StandingPiece other = pieces.get(j);
         double best = least.micrometres();
-        if (PieceGap.atLeast(one, other, reaches[i] + reaches[j]) < best) {
+        if (PieceGap.atLeast(one, other, reaches[i] + reaches[j]) < best
+            && !carriers.isOnePile(one, other)) {
           Reading gap = PieceGap.atSharedHeights(one, other, best);
           least = gap.micrometres() < best ? gap : least;
         }

@@ -9,8 +9,9 @@ final class LidCheck implements Check {
   public void judge(Setting setting, Findings findings) {
     Wording wording = setting.wording();
     long clearance = setting.clearances().underLid().micrometres();
+    Carriers carriers = Carriers.of(setting.pieces());
     for (StandingPiece piece : setting.pieces()) {
-      long required = clearance + piece.tolerance();
+      long required = clearance + carriers.heightTolerance(piece);
       long over = setting.chamberHeight() - piece.top();
       if (over < required) {
         findings.add(

@@ -7,8 +7,9 @@ import shelfful.measure.Length;
  * Figures of a piece against the shelves it does not stand on and against the lid.
  *
  * @param piece at the place asked about
+ * @param tolerance of its height, with those of all that carries it
  */
-record PlaceHeights(Setting setting, StandingPiece piece) {
+record PlaceHeights(Setting setting, StandingPiece piece, long tolerance) {
 
   void add(List<PlaceFigure> figures) {
     for (LaidShelf shelf : setting.shelves()) {
@@ -21,7 +22,7 @@ record PlaceHeights(Setting setting, StandingPiece piece) {
 
   /** A part that is neither under nor over a slab has to be beside it. */
   private void shelf(LaidShelf shelf, List<PlaceFigure> figures) {
-    long headroom = setting.clearances().headroom().micrometres() + piece.tolerance();
+    long headroom = setting.clearances().headroom().micrometres() + tolerance;
     for (PiecePart part : piece.parts()) {
       boolean under = shelf.underside() >= part.heights().top() + headroom;
       boolean over = shelf.top() <= part.heights().bottom();
@@ -44,7 +45,7 @@ record PlaceHeights(Setting setting, StandingPiece piece) {
   }
 
   private void lid(List<PlaceFigure> figures) {
-    long required = setting.clearances().underLid().micrometres() + piece.tolerance();
+    long required = setting.clearances().underLid().micrometres() + tolerance;
     long over = setting.chamberHeight() - piece.top();
     if (over < required) {
       figures.add(height(Rule.PIECE_TOO_CLOSE_TO_LID, "", over, required));

@@ -30,6 +30,8 @@ public record KeptProblem(Code code, List<String> pieceIds, String sentence, Str
     MAY_NOT_GO_IN,
     /** One piece is kept in two places, or on a locked layer that does not hold it. */
     IN_TWO_PLACES,
+    /** The piece rests on another that is not kept with it. */
+    PILE_NOT_WHOLE,
     /** The piece stands over the shelf's edge or too near the wall. */
     OUTSIDE,
     /** The piece stands where a post must stand, or in a keep-out. */

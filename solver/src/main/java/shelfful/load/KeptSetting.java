@@ -36,7 +36,8 @@ public record KeptSetting(String columnPlanId, List<PinnedPiece> pieces, List<Lo
    * What stays of a load: some of its pieces, and some of its layers together with all that they
    * stand on.
    *
-   * @param pieceIds pieces to pin; those that the load does not hold are left aside
+   * @param pieceIds pieces to pin, each with all of the pile it is in; those that the load does not
+   *     hold are left aside
    * @param layerIds layers to lock; those that the load does not have are left aside
    */
   public static KeptSetting of(Load load, Set<String> pieceIds, Set<String> layerIds) {
@@ -52,9 +53,10 @@ public record KeptSetting(String columnPlanId, List<PinnedPiece> pieces, List<Lo
     List<LockedLayer> layers = new ArrayList<>();
     for (Layer layer : load.layers()) {
       LayerPlace place = LayerPlace.of(layer);
-      layer.placements().stream()
-          .filter(standing -> pieceIds.contains(standing.pieceId()))
-          .map(one -> new PinnedPiece(one.pieceId(), place, one.at(), one.turn()))
+      Pile.of(layer.placements()).stream()
+          .filter(pile -> pile.pieces().stream().anyMatch(one -> pieceIds.contains(one.pieceId())))
+          .flatMap(pile -> pile.pieces().stream())
+          .map(one -> PinnedPiece.of(place, one))
           .forEach(pieces::add);
       if (locked.contains(place)) {
         layers.add(LockedLayer.of(load, layer));
@@ -100,7 +102,7 @@ public record KeptSetting(String columnPlanId, List<PinnedPiece> pieces, List<Lo
     Set<PinnedPiece> all = new LinkedHashSet<>(pieces);
     for (LockedLayer layer : layers) {
       for (Placement one : layer.placements()) {
-        all.add(new PinnedPiece(one.pieceId(), layer.layer(), one.at(), one.turn()));
+        all.add(PinnedPiece.of(layer.layer(), one));
       }
     }
     return List.copyOf(all);

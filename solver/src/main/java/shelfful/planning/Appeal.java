@@ -87,17 +87,19 @@ final class Appeal {
   }
 
   /** The worth a shelf of some area may hold of what is free and no taller than a height. */
-  double fill(double area, long height, int[] free) {
+  double fill(double area, long height, Pool pool) {
     List<Lot> fitting =
         ware.lots().stream()
-            .filter(lot -> free[lot.index()] > 0 && lot.height() <= height)
+            .filter(lot -> pool.free()[lot.index()] > 0 && lot.height() <= height)
             .sorted(Comparator.comparingDouble(this::perRoom).reversed())
             .toList();
     double left = area * WELL_SET;
     double worth = 0;
+    Pool.Trial trial = pool.trial();
     for (Lot lot : fitting) {
       double each = roomTaken[lot.kind().index()];
-      double taken = Math.min(free[lot.index()], left / each);
+      double taken = Math.min(trial.most(lot.index()), left / each);
+      trial.take(lot.index(), (int) Math.ceil(taken));
       worth += taken * worth(lot);
       left -= taken * each;
       if (left <= 0) {

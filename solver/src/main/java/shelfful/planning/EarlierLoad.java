@@ -13,11 +13,13 @@ import shelfful.geometry.Pose;
 import shelfful.load.Layer;
 import shelfful.load.LayerPlace;
 import shelfful.load.Load;
+import shelfful.load.Pile;
 import shelfful.load.Placement;
 import shelfful.packing.Packed;
 import shelfful.packing.Placed;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 import shelfful.planning.Stacking.LevelStand;
+import shelfful.planning.Tower.Storey;
 
 /**
  * A load of an earlier request, as far as it can be taken over: what still is on the list, on the
@@ -52,8 +54,8 @@ final class EarlierLoad {
         sketch.insertLevel(slot.column(), sketch.levels(slot.column()), places);
       }
       int[] counts = sketch.counts(slot.column(), slot.level(), slot.place());
-      for (Placement one : layer.placements()) {
-        Lot lot = lots.get(one.pieceId());
+      for (Pile pile : Pile.of(layer.placements())) {
+        Lot lot = lot(pile);
         if (lot != null && !lot.isKept()) {
           counts[lot.index()]++;
         }
@@ -62,6 +64,34 @@ final class EarlierLoad {
     teach(sketch);
     sketch.dropEmptyLevels();
     return sketch;
+  }
+
+  /**
+   * The lot that pieces standing together are of, or null where there is none: then they are left
+   * for planning to place anew.
+   */
+  private Lot lot(Pile pile) {
+    if (pile.size() == 1 && pile.lowest().rest().isPlain()) {
+      return lots.get(pile.lowest().pieceId());
+    }
+    return judge.ware().lots().stream()
+        .filter(lot -> lot.tower().filter(tower -> isMadeSo(pile, tower)).isPresent())
+        .findFirst()
+        .orElse(null);
+  }
+
+  private boolean isMadeSo(Pile pile, Tower tower) {
+    boolean same = pile.size() == tower.size();
+    for (int i = 0; same && i < tower.size(); i++) {
+      Placement one = pile.pieces().get(i);
+      Storey storey = tower.storeys().get(i);
+      same =
+          lots.get(one.pieceId()) == storey.lot()
+              && one.rest().way().equals(storey.way())
+              && one.rest().lift().equals(storey.lift())
+              && one.rest().upsideDown() == storey.upsideDown();
+    }
+    return same;
   }
 
   /** Makes the settings of its shelves known, before any level is dropped. */
@@ -87,8 +117,9 @@ final class EarlierLoad {
 
   private List<Placed> bodies(Spot spot, Layer layer) {
     List<Placed> bodies = new ArrayList<>();
-    for (Placement one : layer.placements()) {
-      Lot lot = lots.get(one.pieceId());
+    for (Pile pile : Pile.of(layer.placements())) {
+      Placement one = pile.lowest();
+      Lot lot = lot(pile);
       if (lot != null && !lot.isKept()) {
         double x = one.at().x().millimetres();
         double y = one.at().y().millimetres();

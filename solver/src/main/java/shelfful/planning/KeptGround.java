@@ -106,7 +106,8 @@ final class KeptGround {
     BodyKind a = one.lot().kind().body();
     BodyKind b = other.lot().kind().body();
     double asked = gaps[one.body().kind()][other.body().kind()] + a.tolerance() + b.tolerance();
-    double spare = shelf ? Spare.gap(a, one.body().pose(), b, other.body().pose()) - asked : 0;
+    boolean apart = shelf && !isOnePile(one, other);
+    double spare = apart ? Spare.gap(a, one.body().pose(), b, other.body().pose()) - asked : 0;
     if (isShort(spare)) {
       add(
           Code.TOO_CLOSE,
@@ -114,6 +115,20 @@ final class KeptGround {
           one.id(),
           other.id());
     }
+  }
+
+  /** What rests on or in each other has no gap to keep; the judge looks at how it rests. */
+  private boolean isOnePile(Kept one, Kept other) {
+    return lowest(one.id()).equals(lowest(other.id()));
+  }
+
+  private String lowest(String id) {
+    Set<String> seen = new HashSet<>();
+    String lowest = id;
+    while (seen.add(lowest) && staying.pin(lowest) != null) {
+      lowest = staying.pin(lowest).rest().on().orElse(lowest);
+    }
+    return lowest;
   }
 
   private void stack() {

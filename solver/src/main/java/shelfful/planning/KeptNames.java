@@ -1,8 +1,8 @@
 package shelfful.planning;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -90,7 +90,7 @@ final class KeptNames {
 
   private void pieces() {
     Set<String> listed = request.pieces().stream().map(Piece::id).collect(Collectors.toSet());
-    Map<String, PinnedPiece> known = new HashMap<>();
+    Map<String, PinnedPiece> known = new LinkedHashMap<>();
     Set<LayerPlace> locked = new HashSet<>();
     Set<String> onLocked = new HashSet<>();
     for (LockedLayer layer : kept.layers()) {
@@ -114,6 +114,25 @@ final class KeptNames {
             id + (lockedOut ? " is pinned on a locked layer without it." : " is kept twice."),
             "Release one of the two.");
       }
+    }
+    known.values().forEach(pin -> rests(pin, known));
+  }
+
+  private void rests(PinnedPiece pin, Map<String, PinnedPiece> known) {
+    Optional<String> on = pin.rest().on();
+    PinnedPiece carrier = on.map(known::get).orElse(null);
+    boolean there =
+        on.isEmpty()
+            || carrier != null
+                && carrier.layer().equals(pin.layer())
+                && carrier.at().equals(pin.at())
+                && carrier.rest().lift().compareTo(pin.rest().lift()) < 0;
+    if (!there) {
+      add(
+          Code.PILE_NOT_WHOLE,
+          List.of(pin.pieceId()),
+          pin.pieceId() + " is kept on " + on.get() + ", which is not kept under it.",
+          "Keep the whole pile, or release " + pin.pieceId() + ".");
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import shelfful.measure.Mass;
 import shelfful.packing.Packed;
+import shelfful.planning.Pool.Trial;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.ware.Zone;
 
@@ -81,26 +82,6 @@ final class LayerFiller {
     return added - filling.giveBack();
   }
 
-  /**
-   * What may still be used, and what is in the load: the second decides who may not come in any
-   * more.
-   */
-  record Pool(int[] free, int[] placed) {
-    static Pool of(Sketch sketch, ReadyWare ware) {
-      int[] placed = sketch.placed();
-      int[] free = new int[placed.length];
-      for (Lot lot : ware.lots()) {
-        free[lot.index()] = lot.size() - placed[lot.index()];
-      }
-      return new Pool(free, placed);
-    }
-
-    void take(int lot, int count) {
-      free[lot] -= count;
-      placed[lot] += count;
-    }
-  }
-
   /** One shelf being filled. */
   private final class Filling {
     private final Spot spot;
@@ -126,8 +107,11 @@ final class LayerFiller {
     int add(int kind) {
       wasFull = false;
       int can = 0;
+      Trial trial = pool.trial();
       for (Lot lot : appeal.lotsOfKind(kind)) {
-        can += most(lot);
+        int most = most(lot, trial);
+        trial.take(lot.index(), most);
+        can += most;
       }
       if (can == 0) {
         return 0;
@@ -140,13 +124,13 @@ final class LayerFiller {
     }
 
     /** How many of a lot may come on this shelf as far as everything but room goes. */
-    private int most(Lot lot) {
+    private int most(Lot lot, Trial trial) {
       boolean never =
           lot.height() > level.room()
               || lot.forbidden().containsAll(zones)
               || judge.apart().clashesInFiring(lot.index(), pool.placed())
               || judge.apart().clashesOnLayer(lot.index(), counts);
-      return never ? 0 : pool.free()[lot.index()];
+      return never ? 0 : trial.most(lot.index());
     }
 
     private void growBy(int kind, int can) {
@@ -200,11 +184,13 @@ final class LayerFiller {
     private int[] with(int kind, int[] held, int more) {
       int[] tried = held.clone();
       int left = more;
+      Trial trial = pool.trial();
       for (Lot lot : appeal.lotsOfKind(kind)) {
-        int taken = Math.min(left, most(lot));
+        int taken = Math.min(left, most(lot, trial));
         boolean clashes = judge.apart().clashesOnLayer(lot.index(), tried);
         if (taken > 0 && !clashes && !clashesWithin(lot, tried)) {
           tried[lot.index()] += taken;
+          trial.take(lot.index(), taken);
           left -= taken;
         }
       }

@@ -33,7 +33,8 @@ final class LayersMetProposals {
     this.judge = judge;
     this.filler = new PricedFiller(judge, appeal);
     ChoiceTask task = new ChoiceTask(judge.stand(), judge.ware(), judge.classes());
-    boolean free = task.isSimple() && judge.staying().isNothing();
+    boolean free =
+        task.isSimple() && judge.staying().isNothing() && !judge.ware().shares().isAnything();
     this.chooser = free ? new LayerChooser(judge, task) : null;
     this.rechooser = free ? new Rechooser(judge, chooser.problem(), chooser.ware()) : null;
   }

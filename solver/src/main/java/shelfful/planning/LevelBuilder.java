@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 import shelfful.measure.Point;
-import shelfful.planning.LayerFiller.Pool;
 import shelfful.planning.LayerFiller.Shelving;
 import shelfful.planning.StackNeeds.Level;
 import shelfful.planning.Stacking.LevelStand;
@@ -131,7 +130,7 @@ final class LevelBuilder {
     boolean top = level.postsOn().isEmpty();
     long reach = top ? height : level.room();
     long taken = reach + judge.stand().headroom() + level.z() - level.underside();
-    return appeal.fill(area, reach, pool.free()) / taken;
+    return appeal.fill(area, reach, pool) / taken;
   }
 
   private boolean fill(Sketch sketch, Offer offer, DoubleSupplier noise) {

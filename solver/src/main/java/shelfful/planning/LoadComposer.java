@@ -14,15 +14,18 @@ import shelfful.load.LeftOut;
 import shelfful.load.Load;
 import shelfful.load.PinnedPiece;
 import shelfful.load.Placement;
+import shelfful.load.Rest;
 import shelfful.load.StandingPost;
 import shelfful.measure.Angle;
 import shelfful.measure.Length;
 import shelfful.measure.Point;
 import shelfful.packing.Packed;
 import shelfful.packing.Placed;
+import shelfful.planning.PieceDeal.Dealt;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
 import shelfful.planning.Stacking.LevelStand;
 import shelfful.planning.Stacking.PostGroup;
+import shelfful.planning.Tower.Storey;
 import shelfful.ware.Piece;
 
 /**
@@ -172,20 +175,32 @@ final class LoadComposer {
         Placed body = setting.bodies().get(i);
         Pose pose = spot.frame().toChamber(body.pose());
         boolean turns = judge.ware().kinds().get(body.kind()).body().mayTurn();
-        Piece piece = shelf.piece(i);
-        placements.add(
-            new Placement(
-                piece.id(),
-                at(spot, body),
-                turns ? Angle.ofRadians(pose.angle()) : Angle.ZERO,
-                door.catcher(piece).isPresent()));
+        Angle turn = turns ? Angle.ofRadians(pose.angle()) : Angle.ZERO;
+        placements.addAll(placements(shelf.body(i), at(spot, body), turn));
       }
       return placements;
     }
 
+    private List<Placement> placements(Dealt body, Point at, Angle turn) {
+      if (body.lot().tower().isEmpty()) {
+        Piece piece = body.pieces().get(0);
+        return List.of(new Placement(piece.id(), at, turn, door.catcher(piece).isPresent()));
+      }
+      List<Placement> pile = new ArrayList<>();
+      for (int i = 0; i < body.pieces().size(); i++) {
+        Storey storey = body.lot().tower().get().storeys().get(i);
+        String on = i == 0 ? "" : body.pieces().get(i - 1).id();
+        Rest rest = storey.way().map(way -> Rest.on(on, way, storey.lift())).orElse(Rest.ON_SHELF);
+        Rest lying = storey.upsideDown() && i == 0 ? Rest.ON_ITS_RIM : rest;
+        pile.add(new Placement(body.pieces().get(i).id(), at, turn, false, lying));
+      }
+      return pile;
+    }
+
     private Placement kept(Piece piece) {
       PinnedPiece pin = judge.staying().pin(piece.id());
-      return new Placement(piece.id(), pin.at(), pin.turn(), door.catcher(piece).isPresent());
+      boolean catcher = door.catcher(piece).isPresent();
+      return new Placement(piece.id(), pin.at(), pin.turn(), catcher, pin.rest());
     }
 
     List<StandingPost> posts(List<Layer> layers) {

@@ -99,7 +99,7 @@ public final class LoadConstraintProvider implements ConstraintProvider {
   Constraint layersToHandle(ConstraintFactory factory) {
     return factory
         .forEach(PieceChoice.class)
-        .groupBy(PieceChoice::getSlot)
+        .groupBy(piece -> piece.getSlot().shelf())
         .penalizeLong(soft(HANDLING), slot -> 1)
         .asConstraint("layersToHandle");
   }

@@ -33,9 +33,9 @@ final class LoadSearch {
     this.mode = mode;
     this.stop = stop;
     int levels = mostLevels();
-    SlotTable slots = new SlotTable(judge.stand(), levels, judge.ware().lots().size());
+    SlotTable slots = new SlotTable(judge.stand(), levels, judge.ware());
     this.rulebook = new Rulebook(judge, new Workbench(rebuilder, slots, levels));
-    for (Lot lot : judge.ware().lots()) {
+    for (Lot lot : judge.ware().singles()) {
       for (int i = 0; i < lot.size(); i++) {
         pieces.add(new PieceChoice(pieces.size(), lot));
       }
@@ -86,7 +86,8 @@ final class LoadSearch {
   }
 
   private Sketch sketch(KilnLoad load) {
-    return SlotCounts.of(load.pieces()).sketch(judge.stand(), judge.staying().levels());
+    return SlotCounts.of(load.pieces())
+        .sketch(judge.stand(), judge.ware().lots(), judge.staying().levels());
   }
 
   private SolverConfig config(SearchBudget budget, long seed) {

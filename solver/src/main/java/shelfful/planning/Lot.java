@@ -7,11 +7,12 @@ import shelfful.ware.Piece;
 import shelfful.ware.Zone;
 
 /**
- * Pieces that may take each other's places: of one batch, one part, and sets of one make-up.
+ * Pieces that may take each other's places: of one batch, one part, and sets of one make-up; or
+ * piles that can be made of such pieces, all in one way.
  *
  * @param index among the lots of a request
  * @param kind what they are to the shelf
- * @param pieces in the order of their numbers
+ * @param pieces in the order of their numbers; none for piles
  * @param worth of one piece, in points
  * @param height from the shelf to the top of the tallest, tolerance included, in micrometres
  * @param grams of one piece
@@ -21,6 +22,7 @@ import shelfful.ware.Zone;
  * @param bundle lots with the same number go in together in equal numbers
  * @param order whose order it belongs to, or −1
  * @param hold whether its pieces may be moved
+ * @param tower how the piles are made; empty for single pieces
  */
 record Lot(
     int index,
@@ -34,12 +36,14 @@ record Lot(
     Set<Zone> liked,
     int bundle,
     int order,
-    Hold hold) {
+    Hold hold,
+    Optional<Tower> tower) {
 
   Lot {
     pieces = List.copyOf(pieces);
   }
 
+  /** How many single pieces it has; piles are made of those of others. */
   int size() {
     return pieces.size();
   }
@@ -49,6 +53,8 @@ record Lot(
   }
 
   boolean mustGo() {
-    return hold == Hold.MATE || pieces.get(0).batch().mustGo();
+    return tower
+        .map(Tower::mustGo)
+        .orElseGet(() -> hold == Hold.MATE || pieces.get(0).batch().mustGo());
   }
 }

@@ -3,6 +3,7 @@ package shelfful.planning;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,12 +16,12 @@ import shelfful.load.KeptSetting;
 import shelfful.load.LayerPlace;
 import shelfful.load.LeftOut;
 import shelfful.load.LoadRequest;
+import shelfful.load.PinnedPiece;
 import shelfful.measure.Length;
-import shelfful.packing.BodyKind;
+import shelfful.planning.Tower.Storey;
+import shelfful.ware.Batch;
 import shelfful.ware.Form;
 import shelfful.ware.Glaze;
-import shelfful.ware.KeptApart;
-import shelfful.ware.KeptApart.Apartness;
 import shelfful.ware.Piece;
 import shelfful.ware.StandingWare;
 
@@ -30,32 +31,44 @@ final class LotSorter {
 
   private final LoadRequest request;
   private final FiringDoor door;
-  private final Map<KindKey, WareKind> kinds = new LinkedHashMap<>();
+  private final KindTable kinds;
   private final Map<String, Integer> orders = new LinkedHashMap<>();
-  private final Map<String, LayerPlace> kept = new HashMap<>();
+  private final Map<String, PinnedPiece> kept = new HashMap<>();
+  private final TowerMaker towers;
 
   LotSorter(LoadRequest request) {
     this.request = request;
     this.door = new FiringDoor(request);
+    this.towers = new TowerMaker(request);
+    this.kinds = new KindTable(request, door, kept);
     request
         .kept()
         .map(KeptSetting::standing)
         .orElse(List.of())
-        .forEach(pin -> kept.put(pin.pieceId(), pin.layer()));
+        .forEach(pin -> kept.put(pin.pieceId(), pin));
   }
 
-  /** What makes a kind; two pieces with equal keys are the same to the shelf. */
-  private record KindKey(StandingWare ware, Length tolerance, Optional<String> gapGlaze) {}
+  /** Where a piece is kept, and how it lies there: what is kept in one lot must be one body. */
+  private record KeptOn(LayerPlace layer, Length lift, boolean upsideDown, Length tolerances) {}
+
+  private Optional<KeptOn> keptOn(Piece piece) {
+    return Optional.ofNullable(kept.get(piece.id()))
+        .map(
+            pin ->
+                new KeptOn(
+                    pin.layer(), pin.rest().lift(), pin.rest().upsideDown(), tolerances(piece)));
+  }
 
   /**
    * What makes a lot: batch, part, and the make-up of the set its pieces belong to; for what stays
-   * also its layer, and for a set of which something stays that very set.
+   * also its layer, and for a set of which something stays that very set. Pots that may be piled
+   * are of one lot whatever their batch, as long as nothing but the batch tells them apart.
    */
   private record LotKey(
-      String batchId,
+      String source,
       Enum<?> part,
       Set<String> setMakeUp,
-      Optional<LayerPlace> keptOn,
+      Optional<KeptOn> keptOn,
       Optional<String> keptSet) {
     /** Lots with the same answer make up sets of one kind. */
     List<Object> bundle() {
@@ -107,12 +120,14 @@ final class LotSorter {
     Set<String> keptSets = keptSets(ready, makeUps);
     Map<LotKey, List<Piece>> sorted = new LinkedHashMap<>();
     for (Piece piece : ready) {
+      Set<String> makeUp = makeUps.get(piece.setKey());
+      boolean piles = mayPile(piece, makeUp);
       LotKey key =
           new LotKey(
-              piece.batch().id(),
+              piles ? pilesWith(piece) : piece.batch().id(),
               piece.part(),
-              makeUps.get(piece.setKey()),
-              Optional.ofNullable(kept.get(piece.id())),
+              piles ? Set.of(pilesWith(piece)) : makeUp,
+              keptOn(piece),
               Optional.of(piece.setKey()).filter(keptSets::contains));
       sorted.computeIfAbsent(key, k -> new ArrayList<>()).add(piece);
     }
@@ -122,7 +137,62 @@ final class LotSorter {
       int bundle = bundles.computeIfAbsent(entry.getKey().bundle(), key -> bundles.size());
       lots.add(lot(lots.size(), entry.getValue(), bundle, entry.getKey().hold()));
     }
-    return new ReadyWare(List.copyOf(kinds.values()), lots, bundles.size(), waiting);
+    int singles = lots.size();
+    List<Lot> piling =
+        lots.stream()
+            .filter(lot -> mayPile(lot.pieces().get(0), makeUps.get(lot.pieces().get(0).setKey())))
+            .toList();
+    for (Tower tower : towers.towers(piling)) {
+      add(lots, tower);
+    }
+    Shares shares = new Shares(lots, singles);
+    return new ReadyWare(kinds.all(), lots, bundles.size(), waiting, shares);
+  }
+
+  /** Pieces that may wait apart from others and be set with any of their form. */
+  private boolean mayPile(Piece piece, Set<String> makeUp) {
+    return makeUp.size() == 1 && !kept.containsKey(piece.id()) && towers.mayPile(piece);
+  }
+
+  /** What two pieces must have in common to be in one pile without a difference to anything. */
+  private String pilesWith(Piece piece) {
+    Batch batch = piece.batch();
+    return String.join(
+        "/",
+        "form",
+        batch.formId(),
+        String.valueOf(worth(piece)),
+        String.valueOf(batch.mustGo()),
+        batch.order().orElse(""));
+  }
+
+  /** Two ways that come to the same body of the same pieces are one way. */
+  private void add(List<Lot> lots, Tower tower) {
+    Storey lowest = tower.storeys().get(0);
+    Lot first = lowest.lot();
+    WareKind kind = kinds.kind(tower);
+    boolean known =
+        lots.stream()
+            .filter(lot -> lot.kind() == kind)
+            .flatMap(lot -> lot.tower().stream())
+            .anyMatch(other -> other.lots().equals(tower.lots()));
+    if (!known) {
+      lots.add(
+          new Lot(
+              lots.size(),
+              kind,
+              List.of(),
+              tower.worth(),
+              tower.height().micrometres(),
+              kind.ware().mass().grams(),
+              Optional.empty(),
+              Set.of(),
+              Set.of(),
+              first.bundle(),
+              first.order(),
+              Hold.FREE,
+              Optional.of(tower)));
+    }
   }
 
   /** Sets of several pieces of which at least one stays. */
@@ -138,7 +208,7 @@ final class LotSorter {
     Piece first = pieces.get(0);
     Form form = door.form(first);
     Optional<Glaze> glaze = door.glaze(first);
-    WareKind kind = kind(first);
+    WareKind kind = kinds.kind(first);
     StandingWare ware = kind.ware();
     int order =
         first
@@ -151,44 +221,30 @@ final class LotSorter {
         kind,
         pieces,
         worth(first),
-        ware.height().plus(form.tolerance()).micrometres(),
+        ware.height().plus(tolerances(first)).micrometres(),
         ware.mass().grams(),
         glaze.map(Glaze::id),
         glaze.map(Glaze::forbidden).orElse(Set.of()),
         glaze.map(Glaze::likes).orElse(Set.of()),
         bundle,
         order,
-        hold);
+        hold,
+        Optional.empty());
   }
 
-  private WareKind kind(Piece piece) {
-    Form form = door.form(piece);
-    Optional<String> gapGlaze = door.glaze(piece).filter(this::matters).map(Glaze::id);
-    KindKey key = new KindKey(door.standing(piece), form.tolerance(), gapGlaze);
-    return kinds.computeIfAbsent(key, k -> make(k, form.name()));
-  }
-
-  private WareKind make(KindKey key, String name) {
-    boolean atAnyHeight = key.gapGlaze().filter(this::keepsDistance).isPresent();
-    BodyKind body = WareTranslator.body(name, key.ware(), key.tolerance(), atAnyHeight);
-    return new WareKind(kinds.size(), key.ware(), key.gapGlaze(), body, FootprintArea.of(body));
-  }
-
-  /**
-   * Whether the shelf must know which glaze it is: it asks for a gap, or for a distance to another.
-   */
-  private boolean matters(Glaze glaze) {
-    return glaze.gap().isPresent() || keepsDistance(glaze.id());
-  }
-
-  private boolean keepsDistance(String glazeId) {
-    return request.studio().rules().keptApart().stream()
-        .filter(rule -> rule.apartness() == Apartness.BY_DISTANCE)
-        .anyMatch(rule -> isIn(rule, glazeId));
-  }
-
-  private static boolean isIn(KeptApart rule, String glazeId) {
-    return rule.glazeId().equals(glazeId) || rule.otherGlazeId().equals(glazeId);
+  /** For the height: that of a kept piece in a pile adds up with those that carry it. */
+  private Length tolerances(Piece piece) {
+    Length sum = door.form(piece).tolerance();
+    Set<String> seen = new HashSet<>(Set.of(piece.id()));
+    PinnedPiece pin = kept.get(piece.id());
+    while (pin != null && pin.rest().on().filter(seen::add).isPresent()) {
+      String on = pin.rest().on().get();
+      Optional<Piece> carrier =
+          request.pieces().stream().filter(other -> other.id().equals(on)).findFirst();
+      sum = carrier.map(door::form).map(Form::tolerance).map(sum::plus).orElse(sum);
+      pin = kept.get(on);
+    }
+    return sum;
   }
 
   private long worth(Piece piece) {

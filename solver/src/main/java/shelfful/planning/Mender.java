@@ -61,14 +61,15 @@ final class Mender {
 
   /** Takes out what is in beyond whole sets, from wherever it stands last. */
   private void keepSetsWhole(Sketch sketch) {
-    List<Lot> lots = judge.ware().lots();
+    List<Lot> lots = judge.ware().singles();
     if (judge.ware().bundles() == lots.size()) {
       return;
     }
     int[] placed = sketch.placed();
+    int[] pieces = judge.ware().shares().pieces(placed);
     int[] whole = judge.leastOfBundles(placed);
     for (Lot lot : lots) {
-      int tooMany = placed[lot.index()] - whole[lot.bundle()];
+      int tooMany = pieces[lot.index()] - whole[lot.bundle()];
       for (Spot spot : judge.stand().spots()) {
         tooMany -= sketch.takeOff(spot, lot.index(), tooMany);
       }

@@ -22,8 +22,11 @@ record Merit(int broken, int mustGoWaiting, long worth, int layers) implements C
     int[] placed = sketch.placed();
     int waiting = 0;
     long worth = 0;
+    int[] pieces = judge.ware().shares().pieces(placed);
+    for (Lot lot : judge.ware().singles()) {
+      waiting += lot.mustGo() ? lot.size() - pieces[lot.index()] : 0;
+    }
     for (Lot lot : judge.ware().lots()) {
-      waiting += lot.mustGo() ? lot.size() - placed[lot.index()] : 0;
       worth += placed[lot.index()] * lot.worth();
     }
     int layers = 0;

@@ -3,7 +3,6 @@ package shelfful.planning;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import shelfful.planning.LayerFiller.Pool;
 
 /**
  * Brings in what sets in a sketch lack: the lids of pots that are fired beside them, the cups of a
@@ -36,12 +35,12 @@ final class MissingMates {
 
   private void addMates(Sketch sketch, Stacking stacking) {
     int[] most = mostOfBundles(sketch.placed());
-    for (Lot lot : judge.ware().lots()) {
+    for (Lot lot : judge.ware().singles()) {
       int[] placed = sketch.placed();
       int[] free = new int[placed.length];
-      free[lot.index()] = most[lot.bundle()] - placed[lot.index()];
+      free[lot.index()] = most[lot.bundle()] - pieces(placed)[lot.index()];
       if (free[lot.index()] > 0) {
-        add(sketch, stacking, new Pool(free, placed), lot.kind().index());
+        add(sketch, stacking, Pool.just(free, placed), lot.kind().index());
       }
     }
   }
@@ -61,9 +60,9 @@ final class MissingMates {
     int[] most = mostOfBundles(placed);
     int[] whole = judge.leastOfBundles(placed);
     boolean changed = false;
-    for (Lot lot : judge.ware().lots()) {
+    for (Lot lot : judge.ware().singles()) {
       int target = (most[lot.bundle()] + whole[lot.bundle()]) / 2;
-      int tooMany = placed[lot.index()] - target;
+      int tooMany = pieces(placed)[lot.index()] - target;
       if (tooMany > 0) {
         changed |= takeOut(sketch, lot.index(), tooMany);
       }
@@ -85,9 +84,13 @@ final class MissingMates {
   private int[] mostOfBundles(int[] placed) {
     int[] most = new int[judge.ware().bundles()];
     Arrays.fill(most, 0);
-    for (Lot lot : judge.ware().lots()) {
-      most[lot.bundle()] = Math.max(most[lot.bundle()], placed[lot.index()]);
+    for (Lot lot : judge.ware().singles()) {
+      most[lot.bundle()] = Math.max(most[lot.bundle()], pieces(placed)[lot.index()]);
     }
     return most;
+  }
+
+  private int[] pieces(int[] placed) {
+    return judge.ware().shares().pieces(placed);
   }
 }

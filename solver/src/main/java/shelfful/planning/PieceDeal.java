@@ -12,21 +12,30 @@ import java.util.Set;
 import shelfful.load.Layer;
 import shelfful.load.LayerPlace;
 import shelfful.load.Load;
+import shelfful.load.Pile;
 import shelfful.load.Placement;
 import shelfful.measure.Point;
+import shelfful.planning.Tower.Storey;
 import shelfful.ware.Piece;
 
 /**
- * Deals single pieces out to bodies of their kind: a piece that finds a body where it stood in an
- * earlier load stays there, the others come in the order of their numbers.
+ * Deals single pieces out to bodies of their kind: a piece, or a whole pile, that finds a body
+ * where it stood in an earlier load stays there, the others come in the order of their numbers.
  */
 final class PieceDeal {
   private final ReadyWare ware;
-  private final Map<Foot, Piece> stood = new HashMap<>();
+  private final Map<Foot, List<Piece>> stood = new HashMap<>();
   private final List<Deque<Piece>> waiting = new ArrayList<>();
 
   /** A place where a piece stood. */
   private record Foot(LayerPlace layer, Point at) {}
+
+  /**
+   * The pieces of one body, the lowest first.
+   *
+   * @param lot of the body
+   */
+  record Dealt(Lot lot, List<Piece> pieces) {}
 
   /** One shelf's content; a body without a piece yet has none. */
   static final class Shelf {
@@ -34,7 +43,7 @@ final class PieceDeal {
     private final int[] counts;
     private final List<Integer> kinds;
     private final List<Point> at;
-    private final Piece[] pieces;
+    private final Dealt[] bodies;
 
     /**
      * A shelf to be dealt to.
@@ -48,11 +57,11 @@ final class PieceDeal {
       this.counts = counts.clone();
       this.kinds = kinds;
       this.at = at;
-      this.pieces = new Piece[kinds.size()];
+      this.bodies = new Dealt[kinds.size()];
     }
 
-    Piece piece(int body) {
-      return pieces[body];
+    Dealt body(int index) {
+      return bodies[index];
     }
   }
 
@@ -64,15 +73,17 @@ final class PieceDeal {
       waiting.add(new ArrayDeque<>(lot.isKept() ? List.of() : lot.pieces()));
     }
     for (Layer layer : earlier.map(Load::layers).orElse(List.of())) {
-      for (Placement one : layer.placements()) {
-        if (byId.containsKey(one.pieceId())) {
-          stood.put(new Foot(LayerPlace.of(layer), one.at()), byId.get(one.pieceId()));
+      for (Pile pile : Pile.of(layer.placements())) {
+        List<String> ids = pile.pieces().stream().map(Placement::pieceId).toList();
+        if (byId.keySet().containsAll(ids)) {
+          List<Piece> pieces = ids.stream().map(byId::get).toList();
+          stood.put(new Foot(LayerPlace.of(layer), pile.lowest().at()), pieces);
         }
       }
     }
   }
 
-  /** Gives every body of all shelves its piece. */
+  /** Gives every body of all shelves its pieces. */
   void deal(List<Shelf> shelves) {
     if (!stood.isEmpty()) {
       Set<Piece> staying = new HashSet<>();
@@ -88,34 +99,61 @@ final class PieceDeal {
   }
 
   private void leave(Shelf shelf, Set<Piece> staying) {
-    for (int body = 0; body < shelf.pieces.length; body++) {
-      Piece piece = stood.get(new Foot(shelf.layer, shelf.at.get(body)));
+    for (int body = 0; body < shelf.bodies.length; body++) {
+      List<Piece> pieces = stood.get(new Foot(shelf.layer, shelf.at.get(body)));
       for (Lot lot : ware.lots()) {
         boolean fits =
-            piece != null
+            pieces != null
+                && shelf.bodies[body] == null
                 && shelf.counts[lot.index()] > 0
                 && lot.kind().index() == shelf.kinds.get(body)
-                && lot.pieces().contains(piece);
-        if (fits && staying.add(piece)) {
-          shelf.pieces[body] = piece;
+                && isOf(lot, pieces)
+                && pieces.stream().noneMatch(staying::contains);
+        if (fits) {
+          staying.addAll(pieces);
+          shelf.bodies[body] = new Dealt(lot, pieces);
           shelf.counts[lot.index()]--;
         }
       }
     }
   }
 
+  private static boolean isOf(Lot lot, List<Piece> pieces) {
+    if (lot.tower().isEmpty()) {
+      return pieces.size() == 1 && lot.pieces().contains(pieces.get(0));
+    }
+    List<Storey> storeys = lot.tower().get().storeys();
+    boolean all = storeys.size() == pieces.size();
+    for (int i = 0; all && i < pieces.size(); i++) {
+      all = storeys.get(i).lot().pieces().contains(pieces.get(i));
+    }
+    return all;
+  }
+
   private void fill(Shelf shelf) {
-    List<Deque<Piece>> byKind = new ArrayList<>();
+    List<Deque<Dealt>> byKind = new ArrayList<>();
     ware.kinds().forEach(kind -> byKind.add(new ArrayDeque<>()));
     for (Lot lot : ware.lots()) {
       for (int i = 0; i < shelf.counts[lot.index()]; i++) {
-        byKind.get(lot.kind().index()).add(waiting.get(lot.index()).remove());
+        byKind.get(lot.kind().index()).add(next(lot));
       }
     }
-    for (int body = 0; body < shelf.pieces.length; body++) {
-      if (shelf.pieces[body] == null) {
-        shelf.pieces[body] = byKind.get(shelf.kinds.get(body)).remove();
+    for (int body = 0; body < shelf.bodies.length; body++) {
+      if (shelf.bodies[body] == null) {
+        shelf.bodies[body] = byKind.get(shelf.kinds.get(body)).remove();
       }
     }
+  }
+
+  private Dealt next(Lot lot) {
+    List<Piece> pieces = new ArrayList<>();
+    if (lot.tower().isEmpty()) {
+      pieces.add(waiting.get(lot.index()).remove());
+    } else {
+      for (Storey storey : lot.tower().get().storeys()) {
+        pieces.add(waiting.get(storey.lot().index()).remove());
+      }
+    }
+    return new Dealt(lot, pieces);
   }
 }

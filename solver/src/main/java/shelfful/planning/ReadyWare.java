@@ -8,15 +8,24 @@ import shelfful.load.LeftOut;
  * its reason.
  *
  * @param kinds by index
- * @param lots by index
+ * @param lots by index; those of single pieces first, then those of piles
  * @param bundles how many bundles the lots make up
  * @param waiting pieces that cannot go into this firing whatever the setting
+ * @param shares how the lots draw on the same pieces
  */
-record ReadyWare(List<WareKind> kinds, List<Lot> lots, int bundles, List<LeftOut> waiting) {
+record ReadyWare(
+    List<WareKind> kinds, List<Lot> lots, int bundles, List<LeftOut> waiting, Shares shares) {
   ReadyWare {
     kinds = List.copyOf(kinds);
     lots = List.copyOf(lots);
     waiting = List.copyOf(waiting);
+  }
+
+  /** The lots of single pieces: every piece is in exactly one. */
+  List<Lot> singles() {
+    return shares.isAnything()
+        ? lots.stream().filter(lot -> !shares.isTower(lot.index())).toList()
+        : lots;
   }
 
   int pieces() {

@@ -55,7 +55,7 @@ public final class RebuildMoveFactory implements MoveIteratorFactory<KilnLoad, R
     Workbench bench = load.rulebook().bench();
     SlotCounts counts = SlotCounts.of(load.pieces());
     SketchJudge judge = load.rulebook().judge();
-    Sketch now = counts.sketch(judge.stand(), judge.staying().levels());
+    Sketch now = counts.sketch(judge.stand(), judge.ware().lots(), judge.staying().levels());
     for (int i = 0; i < TRIES && !bench.isTimeUp(); i++) {
       Sketch proposed = bench.rebuilder().propose(now, random);
       if (proposed != null && bench.hasRoomFor(proposed)) {

@@ -70,10 +70,29 @@ final class Rebuilder {
       // each round builds one level
     }
     boolean mended = finish(sketch, plain, levels(sketch));
-    if (judge.staying().isNothing() || mended && judge.judge(sketch.copy()).broken() == 0) {
+    if (mended && isSound(sketch)) {
       return sketch;
     }
-    return withMatesFirst();
+    return judge.staying().isNothing() ? lowered(sketch) : withMatesFirst();
+  }
+
+  private boolean isSound(Sketch sketch) {
+    return judge.judge(sketch.copy()).broken() == 0;
+  }
+
+  /** Takes levels off, the uppermost first, until what is left can be fired. */
+  private Sketch lowered(Sketch sketch) {
+    List<int[]> levels = levels(sketch);
+    for (int l = levels.size() - 1; l >= 0; l--) {
+      if (mender.mend(sketch) && isSound(sketch)) {
+        return sketch;
+      }
+      int[] top = levels.get(l);
+      if (top[1] < sketch.levels(top[0])) {
+        sketch.removeLevel(top[0], top[1]);
+      }
+    }
+    return judge.staying().bare();
   }
 
   /** What stays and the rest of its sets before anything else; only what stays where that fails. */
@@ -94,7 +113,7 @@ final class Rebuilder {
   Sketch goOn(Sketch from) {
     Sketch sketch = from.copy();
     boolean mended = finish(sketch, () -> 1, levels(sketch));
-    return mended && judge.judge(sketch.copy()).broken() == 0 ? sketch : null;
+    return mended && isSound(sketch) ? sketch : null;
   }
 
   /** A changed copy, or null when the change led to nothing that stands. */
@@ -136,7 +155,8 @@ final class Rebuilder {
       return false;
     }
     order.removeIf(at -> at[1] >= sketch.levels(at[0]));
-    if (builder.squeezeIn(sketch, order, noise) > 0) {
+    // As many can come in as go out for them, so that nothing is added and sets are split.
+    if (builder.squeezeIn(sketch, order, noise) > 0 || !isSound(sketch)) {
       builder.completeSets(sketch);
       return mender.mend(sketch);
     }

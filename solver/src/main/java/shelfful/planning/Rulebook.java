@@ -9,7 +9,7 @@ package shelfful.planning;
 record Rulebook(SketchJudge judge, Workbench bench) {
 
   Evaluation judge(SlotCounts counts) {
-    return judge.judge(counts.sketch(judge.stand(), judge.staying().levels()));
+    return judge.judge(counts.sketch(judge.stand(), judge.ware().lots(), judge.staying().levels()));
   }
 
   @Override

@@ -249,9 +249,10 @@ final class SketchJudge {
   /** How many pieces are in beyond what the scarcest lot of their bundle allows. */
   int setsSplit(int[] placed) {
     int[] least = leastOfBundles(placed);
+    int[] pieces = ware.shares().pieces(placed);
     int split = 0;
-    for (Lot lot : ware.lots()) {
-      split += placed[lot.index()] - least[lot.bundle()];
+    for (Lot lot : ware.singles()) {
+      split += pieces[lot.index()] - least[lot.bundle()];
     }
     return split;
   }
@@ -259,9 +260,10 @@ final class SketchJudge {
   /** For each bundle how many whole sets are in. */
   int[] leastOfBundles(int[] placed) {
     int[] least = new int[ware.bundles()];
+    int[] pieces = ware.shares().pieces(placed);
     Arrays.fill(least, Integer.MAX_VALUE);
-    for (Lot lot : ware.lots()) {
-      least[lot.bundle()] = Math.min(least[lot.bundle()], placed[lot.index()]);
+    for (Lot lot : ware.singles()) {
+      least[lot.bundle()] = Math.min(least[lot.bundle()], pieces[lot.index()]);
     }
     return least;
   }

@@ -37,9 +37,10 @@ record SlotCounts(Map<LayerSlot, Map<Integer, Integer>> counts) {
   /**
    * As a sketch, without the levels that are empty.
    *
+   * @param lots by index
    * @param sketch the levels that are held, nothing on them; written into
    */
-  Sketch sketch(Stand stand, Sketch sketch) {
+  Sketch sketch(Stand stand, List<Lot> lots, Sketch sketch) {
     for (Map.Entry<LayerSlot, Map<Integer, Integer>> entry : counts.entrySet()) {
       LayerSlot slot = entry.getKey();
       int places = stand.column(slot.column()).places().size();
@@ -47,7 +48,12 @@ record SlotCounts(Map<LayerSlot, Map<Integer, Integer>> counts) {
         sketch.insertLevel(slot.column(), sketch.levels(slot.column()), places);
       }
       int[] onShelf = sketch.counts(slot.column(), slot.level(), slot.place());
-      entry.getValue().forEach((lot, count) -> onShelf[lot] = count);
+      if (slot.tower() == LayerSlot.ALONE) {
+        entry.getValue().forEach((lot, count) -> onShelf[lot] = count);
+      } else {
+        int pieces = entry.getValue().values().stream().mapToInt(Integer::intValue).sum();
+        onShelf[slot.tower()] = pieces / lots.get(slot.tower()).tower().orElseThrow().size();
+      }
     }
     sketch.dropEmptyLevels();
     return sketch;

@@ -8,19 +8,29 @@ import java.util.List;
 import java.util.Map;
 import shelfful.planning.RebuildMove.Change;
 
-/** Slots by column, level and place, and the way from a sketch to the fewest changes of pieces. */
+/**
+ * Slots by column, level and place, on each shelf alone first and then in every pile there can be;
+ * and the way from a sketch to the fewest changes of pieces.
+ */
 final class SlotTable {
+  private static final int[] NOTHING = new int[0];
+
   private final List<LayerSlot> slots = new ArrayList<>();
-  private final Map<LayerSlot, LayerSlot> own = new HashMap<>();
+  private final Shares shares;
+  private final int singles;
   private final int lots;
 
-  SlotTable(Stand stand, int levels, int lots) {
-    this.lots = lots;
+  SlotTable(Stand stand, int levels, ReadyWare ware) {
+    this.shares = ware.shares();
+    this.singles = ware.singles().size();
+    this.lots = ware.lots().size();
     for (Spot spot : stand.spots()) {
       for (int l = 0; l < levels; l++) {
         LayerSlot slot = new LayerSlot(spot.column(), l, spot.place());
         slots.add(slot);
-        own.put(slot, slot);
+        for (int tower = singles; tower < lots; tower++) {
+          slots.add(slot.in(tower));
+        }
       }
     }
   }
@@ -35,7 +45,7 @@ final class SlotTable {
     for (int c = 0; c < wanted.columns(); c++) {
       for (int l = 0; l < wanted.levels(c); l++) {
         for (int p = 0; p < wanted.places(c, l); p++) {
-          open.put(new LayerSlot(c, l, p), wanted.counts(c, l, p).clone());
+          open(open, new LayerSlot(c, l, p), wanted.counts(c, l, p));
         }
       }
     }
@@ -51,13 +61,27 @@ final class SlotTable {
     return place(movable, vacancies(open));
   }
 
+  /** By slot of one shelf, how many pieces of each single lot belong there. */
+  private void open(Map<LayerSlot, int[]> open, LayerSlot shelf, int[] bodies) {
+    int[] alone = bodies.clone();
+    for (int tower = singles; tower < lots; tower++) {
+      if (bodies[tower] > 0) {
+        int[] pieces = new int[lots];
+        shares.use(pieces, tower, -bodies[tower]);
+        open.put(shelf.in(tower), pieces);
+        alone[tower] = 0;
+      }
+    }
+    open.put(shelf, alone);
+  }
+
   private List<Deque<LayerSlot>> vacancies(Map<LayerSlot, int[]> open) {
     List<Deque<LayerSlot>> vacancies = new ArrayList<>();
     for (int lot = 0; lot < lots; lot++) {
       vacancies.add(new ArrayDeque<>());
     }
     for (LayerSlot slot : slots) {
-      int[] counts = open.getOrDefault(slot, new int[0]);
+      int[] counts = open.getOrDefault(slot, NOTHING);
       for (int lot = 0; lot < counts.length; lot++) {
         for (int i = 0; i < counts[lot]; i++) {
           vacancies.get(lot).add(slot);

@@ -63,7 +63,7 @@ final class SmallChange {
     List<LockedLayer> layers = request.kept().map(KeptSetting::layers).orElse(List.of());
     layers.forEach(layer -> locked.add(layer.layer()));
     all.pieces().stream()
-        .filter(pin -> !locked.contains(pin.layer()))
+        .filter(pin -> !locked.contains(pin.layer()) && pieces.contains(pin.pieceId()))
         .forEach(pin -> pins.put(pin.pieceId(), pin));
     request
         .kept()
@@ -98,7 +98,7 @@ final class SmallChange {
     Set<PinnedPiece> all = new HashSet<>();
     for (Layer layer : load.layers()) {
       for (Placement one : layer.placements()) {
-        all.add(new PinnedPiece(one.pieceId(), LayerPlace.of(layer), one.at(), one.turn()));
+        all.add(PinnedPiece.of(LayerPlace.of(layer), one));
       }
     }
     return all;

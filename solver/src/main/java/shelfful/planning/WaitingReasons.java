@@ -25,7 +25,7 @@ final class WaitingReasons {
     List<LeftOut> out = new ArrayList<>();
     int[] placed = sketch.placed();
     double shelvesShort = shelvesShort(placed);
-    for (Lot lot : judge.ware().lots()) {
+    for (Lot lot : judge.ware().singles()) {
       for (Piece piece : remaining.get(lot.index())) {
         out.add(
             keptApart(lot, piece, placed)
@@ -61,7 +61,7 @@ final class WaitingReasons {
   /** Of a set that found no room the largest piece says so; the others wait for it. */
   private Optional<LeftOut> setWaits(Lot lot, Piece piece) {
     Lot largest = lot;
-    for (Lot other : judge.ware().lots()) {
+    for (Lot other : judge.ware().singles()) {
       if (other.bundle() == lot.bundle() && other.kind().area() > largest.kind().area()) {
         largest = other;
       }
@@ -142,8 +142,9 @@ final class WaitingReasons {
   /** How many shelves the waiting pieces would about cover, at the density of well-set ware. */
   private double shelvesShort(int[] placed) {
     double area = 0;
-    for (Lot lot : judge.ware().lots()) {
-      area += (lot.size() - placed[lot.index()]) * lot.kind().area();
+    int[] pieces = judge.ware().shares().pieces(placed);
+    for (Lot lot : judge.ware().singles()) {
+      area += (lot.size() - pieces[lot.index()]) * lot.kind().area();
     }
     double shelf =
         judge.stand().spots().stream()

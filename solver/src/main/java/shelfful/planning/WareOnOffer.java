@@ -35,16 +35,28 @@ public record WareOnOffer(List<Offer> offers) {
    * @param grams of one piece, with lid and catcher
    * @param worth of one piece, in the points that planning counts
    * @param forbidden zones it must not be in
+   * @param leastVolume that it has to itself however it is set, in cubic millimetres
    * @param count how many there are
    */
   public record Offer(
-      BodyKind body, Length gap, long grams, long worth, Set<Zone> forbidden, int count) {}
+      BodyKind body,
+      Length gap,
+      long grams,
+      long worth,
+      Set<Zone> forbidden,
+      double leastVolume,
+      int count) {}
+
+  /** Whether pieces of a request may rest on or in each other. */
+  public static boolean mayPile(LoadRequest request) {
+    return TowerMaker.mayPile(request);
+  }
 
   /** Sorts the pieces of a request; pieces that wait by rule, and sets with such, are left out. */
   public static WareOnOffer of(LoadRequest request) {
     ReadyWare ready = new LotSorter(request).sort(piece -> Optional.empty());
     Map<Offer, Integer> counted = new LinkedHashMap<>();
-    for (Lot lot : ready.lots()) {
+    for (Lot lot : ready.singles()) {
       counted.merge(one(request, lot), lot.size(), Integer::sum);
     }
     List<Offer> offers = new ArrayList<>();
@@ -57,6 +69,7 @@ public record WareOnOffer(List<Offer> offers) {
                     offer.grams(),
                     offer.worth(),
                     offer.forbidden(),
+                    offer.leastVolume(),
                     count)));
     return new WareOnOffer(offers);
   }
@@ -65,7 +78,8 @@ public record WareOnOffer(List<Offer> offers) {
     Length tolerance = new Length(lot.height() - lot.kind().ware().height().micrometres());
     BodyKind body =
         WareTranslator.body(lot.kind().body().name(), lot.kind().ware(), tolerance, false);
-    return new Offer(body, gap(request, lot), lot.grams(), lot.worth(), lot.forbidden(), 1);
+    double volume = new LeastVolume(request).of(lot.pieces().get(0));
+    return new Offer(body, gap(request, lot), lot.grams(), lot.worth(), lot.forbidden(), volume, 1);
   }
 
   private static Length gap(LoadRequest request, Lot lot) {

@@ -44,4 +44,10 @@ public record Lug(
   Lug raised(Length by) {
     return new Lug(name, direction, reach, width, from.plus(by), to.plus(by));
   }
+
+  /** On a piece of some height that is turned over about its x axis. */
+  Lug turnedOver(Length height) {
+    Angle mirrored = new Angle(-direction.millidegrees());
+    return new Lug(name, mirrored, reach, width, height.minus(to), height.minus(from));
+  }
 }

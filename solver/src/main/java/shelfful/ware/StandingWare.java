@@ -74,4 +74,33 @@ public record StandingWare(
     List<Lug> raisedLugs = lugs.stream().map(lug -> lug.raised(lift)).toList();
     return new StandingWare(disc, height.plus(lift), raised, raisedLugs, mass.plus(catcher.mass()));
   }
+
+  /**
+   * The same piece as it lies in a pile: turned over about its own x axis or not, and lifted.
+   * Heights stay over the shelf, so the lowest band of a lifted piece begins at the lift. On the
+   * shelf its rim is the foot of a piece turned over.
+   *
+   * @param lift of its lowest point over the shelf, not negative
+   */
+  public StandingWare lying(boolean upsideDown, Length lift) {
+    StandingWare turned = upsideDown ? turnedOver() : this;
+    if (lift.equals(Length.ZERO)) {
+      return turned;
+    }
+    return new StandingWare(
+        foot,
+        height.plus(lift),
+        turned.bands.stream().map(band -> band.raised(lift)).toList(),
+        turned.lugs.stream().map(lug -> lug.raised(lift)).toList(),
+        mass);
+  }
+
+  private StandingWare turnedOver() {
+    List<Band> over = new ArrayList<>();
+    for (Band band : bands) {
+      over.add(0, new Band(band.outline(), height.minus(band.to()), height.minus(band.from())));
+    }
+    List<Lug> overLugs = lugs.stream().map(lug -> lug.turnedOver(height)).toList();
+    return new StandingWare(over.get(0).outline(), height, over, overLugs, mass);
+  }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import shelfful.fixture.BisqueWays;
 import shelfful.fixture.RandomRequest;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
@@ -27,7 +28,16 @@ class NoLoadExceedsItsBoundTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void planOfRandomRequestIsWithinItsBound(long seed) {
-    LoadRequest request = RandomRequest.of(seed);
+    assertWithin(RandomRequest.of(seed), seed);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void planWithPilesIsWithinItsBound(long seed) {
+    assertWithin(BisqueWays.random(seed), seed);
+  }
+
+  private static void assertWithin(LoadRequest request, long seed) {
     LoadBound bound = LoadBound.of(request);
     bound.refine(REFINED);
     Load load = new LoadPlanner(request).plan(SearchBudget.ofSteps(STEPS), better -> {});

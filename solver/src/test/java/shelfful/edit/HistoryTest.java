@@ -31,7 +31,7 @@ class HistoryTest {
     Set<Class<?>> kinds = new HashSet<>();
     for (int run = 0; run < count; run++) {
       SplittableRandom chance = new SplittableRandom(run);
-      Load load = WorkPlans.one(WorkPlans.loads(), chance);
+      Load load = WorkPlans.one(WorkPlans.withPiles(), chance);
       History history = History.of(WorkPlan.of(load));
       byte[] first = WorkWriter.bytes(history.now());
       for (int i = 0; i < edits; i++) {

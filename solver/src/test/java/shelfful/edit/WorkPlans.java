@@ -2,6 +2,7 @@ package shelfful.edit;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import shelfful.fixture.Loads;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
@@ -29,6 +30,11 @@ final class WorkPlans {
     return LOADS;
   }
 
+  /** Those, and one with piles. */
+  static List<Load> withPiles() {
+    return Stream.concat(LOADS.stream(), Stream.of(Loads.piles())).toList();
+  }
+
   /** Some place near where a piece stands, in any direction. */
   static Placement nudged(Placement from, double millimetres, SplittableRandom chance) {
     Point at =
@@ -36,7 +42,7 @@ final class WorkPlans {
             from.at().x().plus(Length.ofMillimetres(between(-millimetres, millimetres, chance))),
             from.at().y().plus(Length.ofMillimetres(between(-millimetres, millimetres, chance))));
     Angle turn = chance.nextBoolean() ? from.turn() : new Angle(chance.nextInt(360_000));
-    return new Placement(from.pieceId(), at, turn, from.onCatcher());
+    return from.movedTo(at, turn);
   }
 
   static double between(double least, double most, SplittableRandom chance) {

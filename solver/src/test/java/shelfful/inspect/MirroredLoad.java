@@ -56,7 +56,8 @@ final class MirroredLoad {
         old.lid(),
         old.mass(),
         old.tolerance(),
-        old.bareFoot());
+        old.bareFoot(),
+        old.bisque());
   }
 
   static Layer holding(Layer layer, List<Placement> placements) {

@@ -102,8 +102,7 @@ record Moved(
   }
 
   private Placement placement(Placement old) {
-    return new Placement(
-        old.pieceId(), point.apply(old.at()), piece.apply(old.turn()), old.onCatcher());
+    return old.movedTo(point.apply(old.at()), piece.apply(old.turn()));
   }
 
   private Kiln kiln(Kiln old) {

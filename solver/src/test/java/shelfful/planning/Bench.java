@@ -19,7 +19,7 @@ record Bench(Stand stand, ReadyWare ware, SketchJudge judge, Rulebook rulebook) 
             stand, gaps.widest(ware.kinds()), new PostCupboard(request.studio()).widest());
     ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, request.seed(), () -> false);
     SketchJudge judge = new SketchJudge(stand, ware, spaces, answers);
-    SlotTable slots = new SlotTable(stand, LEVELS, ware.lots().size());
+    SlotTable slots = new SlotTable(stand, LEVELS, ware);
     Rebuilder rebuilder = new Rebuilder(judge, new Appeal(ware, between));
     return new Bench(
         stand, ware, judge, new Rulebook(judge, new Workbench(rebuilder, slots, LEVELS)));

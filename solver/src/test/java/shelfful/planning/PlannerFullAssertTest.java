@@ -13,14 +13,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import shelfful.fixture.Batches;
+import shelfful.fixture.BisqueWays;
 import shelfful.fixture.Firings;
 import shelfful.fixture.RandomRequest;
 import shelfful.fixture.Studios;
+import shelfful.load.Firing;
 import shelfful.load.KeptSetting;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 import shelfful.load.Placement;
+import shelfful.measure.Cone;
+import shelfful.ware.Atmosphere;
 import shelfful.ware.Batch;
+import shelfful.ware.FiringKind;
 import shelfful.ware.KeptApart;
 import shelfful.ware.KeptApart.Apartness;
 import shelfful.ware.Zone;
@@ -43,6 +48,8 @@ class PlannerFullAssertTest {
     requests.put("halves over full", studio("halvesOverFull", 12));
     requests.put("full over halves", studio("fullOverHalves", 9));
     requests.put("drawn at random", RandomRequest.of(54));
+    requests.put("piles drawn at random", BisqueWays.random(54));
+    requests.put("piles, with pins and a locked layer", kept(piles(30)));
     requests.put("with pins and a locked layer", kept(studio("halvesOverFull", 12)));
     requests.put("glazes apart, with pins", kept(apart()));
     return requests;
@@ -59,6 +66,22 @@ class PlannerFullAssertTest {
             .collect(Collectors.toSet());
     assertThat(pins).isNotEmpty();
     return request.keeping(KeptSetting.of(load, pins, Set.of(load.layers().get(0).id())));
+  }
+
+  /** Bowls that nest six high and take a cup inside, and a few dishes besides. */
+  private static LoadRequest piles(int bowls) {
+    return new Scene()
+        .firing(new Firing("K", FiringKind.BISQUE, new Cone("04"), 0, Atmosphere.OXIDATION))
+        .form(BisqueWays.bowlThatHolds("cup"))
+        .form(Scene.drum("cup", 60, 50))
+        .cup("dish", 130, 40)
+        .batch("B", "bowl", bowls)
+        .but(PlainBatch::dry)
+        .batch("C", "cup", 20)
+        .but(PlainBatch::dry)
+        .batch("D", "dish", 8)
+        .but(PlainBatch::dry)
+        .request();
   }
 
   private static LoadRequest apart() {

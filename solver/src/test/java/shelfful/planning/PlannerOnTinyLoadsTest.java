@@ -106,7 +106,8 @@ class PlannerOnTinyLoadsTest {
     return most;
   }
 
-  private static boolean stands(List<Integer> heights) {
+  /** Whether layers of these heights stand in the scene's kiln in any order. */
+  static boolean stands(List<Integer> heights) {
     for (int top = 0; top < heights.size(); top++) {
       List<Integer> under = new ArrayList<>(heights);
       int onTop = under.remove(top);

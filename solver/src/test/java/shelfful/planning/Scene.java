@@ -143,19 +143,23 @@ final class Scene {
 
   /** A cylinder, bisque size, of no tolerance, a kilogram heavy. */
   Scene cup(String id, double diameter, double height) {
+    return form(drum(id, diameter, height));
+  }
+
+  /** The form of such a cylinder. */
+  static Form drum(String id, double diameter, double height) {
     Profile profile =
         Profile.upright(Forms.round(diameter), Forms.round(diameter), mm(height), List.of());
-    return form(
-        new Form(
-            id,
-            id,
-            Stage.BISQUE,
-            Shrinkage.NONE,
-            profile,
-            Optional.empty(),
-            Mass.ofKilograms(1),
-            Length.ZERO,
-            mm(6)));
+    return new Form(
+        id,
+        id,
+        Stage.BISQUE,
+        Shrinkage.NONE,
+        profile,
+        Optional.empty(),
+        Mass.ofKilograms(1),
+        Length.ZERO,
+        mm(6));
   }
 
   Scene form(Form form) {

@@ -16,7 +16,7 @@ class SlotTableTest {
               .batch("A", "a", 6)
               .batch("B", "b", 4)
               .request());
-  private final SlotTable slots = new SlotTable(bench.stand(), 4, 2);
+  private final SlotTable slots = new SlotTable(bench.stand(), 4, bench.ware());
 
   private void carryOut(List<Change> changes) {
     changes.forEach(change -> change.piece().setSlot(change.to()));
@@ -49,7 +49,8 @@ class SlotTableTest {
     for (int i = 0; i < 300; i++) {
       Sketch wanted = drawn(dice);
       carryOut(slots.changes(pieces, wanted));
-      assertThat(SlotCounts.of(pieces).sketch(bench.stand(), new Sketch(1, 2))).isEqualTo(wanted);
+      assertThat(SlotCounts.of(pieces).sketch(bench.stand(), bench.ware().lots(), new Sketch(1, 2)))
+          .isEqualTo(wanted);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import shelfful.load.Layer;
 import shelfful.load.Load;
+import shelfful.load.Pile;
 import shelfful.load.Placement;
 import shelfful.ware.Band;
 import shelfful.ware.Form;
@@ -23,14 +24,17 @@ import shelfful.ware.StandingWare;
  */
 record PlacedPiece(Layer layer, Placement placement, Piece piece, Form form, StandingWare ware) {
 
-  /** Every placed piece, in an order that the random numbers choose. */
+  /** Every piece that stands by itself, in an order that the random numbers choose. */
   static List<PlacedPiece> of(Load load, Random random) {
     Map<String, Piece> list = new HashMap<>();
     load.request().pieces().forEach(piece -> list.put(piece.id(), piece));
     List<PlacedPiece> placed = new ArrayList<>();
     for (Layer layer : load.layers()) {
-      for (Placement placement : layer.placements()) {
-        placed.add(of(load, layer, placement, list.get(placement.pieceId())));
+      for (Pile pile : Pile.of(layer.placements())) {
+        Placement placement = pile.lowest();
+        if (pile.size() == 1) {
+          placed.add(of(load, layer, placement, list.get(placement.pieceId())));
+        }
       }
     }
     Collections.shuffle(placed, random);

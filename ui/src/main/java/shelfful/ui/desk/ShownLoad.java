@@ -95,7 +95,7 @@ record ShownLoad(
   Optional<String> nameOf(String pieceId) {
     return lists.layers().stream()
         .flatMap(layer -> layer.rows().stream())
-        .filter(row -> row.pieceId().equals(pieceId))
+        .filter(row -> row.holds(pieceId))
         .findFirst()
         .map(row -> row.number() + " " + row.form());
   }
@@ -117,7 +117,7 @@ record ShownLoad(
   Optional<ShelfView.Ring> ring(String layerId, String pieceId) {
     return layer(layerId).stream()
         .flatMap(layer -> layer.rows().stream())
-        .filter(row -> row.pieceId().equals(pieceId))
+        .filter(row -> row.holds(pieceId))
         .findFirst()
         .flatMap(row -> view(layerId).map(plan -> ring(plan, row)));
   }

@@ -1,8 +1,10 @@
 package shelfful.ui.lists;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.DoubleBinding;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -103,7 +105,10 @@ public final class PieceTable extends VBox {
 
   private String told(LayerList.Row row) {
     String told = words.of("in.row", row.number(), row.form(), row.glaze(), row.place());
-    return row.pointing().isEmpty() ? told : told + words.of("in.rowPointing", row.pointing());
+    String pointing = row.pointing().isEmpty() ? "" : words.of("in.rowPointing", row.pointing());
+    String upwards =
+        row.upwards().stream().map(one -> ". " + one.told()).collect(Collectors.joining());
+    return told + pointing + upwards;
   }
 
   /**
@@ -112,7 +117,9 @@ public final class PieceTable extends VBox {
    */
   public void rehearse() {
     Length none = Length.ZERO;
-    table.getItems().setAll(new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none));
+    table
+        .getItems()
+        .setAll(new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none, List.of()));
   }
 
   /** Shows another layer. */
@@ -126,7 +133,7 @@ public final class PieceTable extends VBox {
   /** Marks a piece as the chosen one, or none. */
   public void mark(String pieceId) {
     Optional<LayerList.Row> row =
-        table.getItems().stream().filter(one -> one.pieceId().equals(pieceId)).findFirst();
+        table.getItems().stream().filter(one -> one.holds(pieceId)).findFirst();
     row.filter(one -> !one.equals(table.getSelectionModel().getSelectedItem()))
         .ifPresent(
             one -> {

@@ -25,7 +25,7 @@ record FormPage(FieldMaker make, Place<Form> form) {
             make.words().of("group.form"),
             List.of(
                 make.name("name", form.part("name", Form::name)),
-                new IdField(make).of(form.part("id", Form::id)),
+                new IdField(make).of(new BisqueGroups(make, form).id()),
                 make.choice("measuredAt", form.part("measuredAt", Form::measuredAt), Stage.class),
                 make.mass("mass", form.part("mass", Form::mass)),
                 make.length("tolerance", form.part("tolerance", Form::tolerance), Bounds.CLEARANCE),
@@ -33,6 +33,7 @@ record FormPage(FieldMaker make, Place<Form> form) {
             List.of()));
     groups.addAll(new ProfileGroups(make, form).groups(studio, profile));
     groups.addAll(new LugGroups(make, profile).groups(studio));
+    groups.addAll(new BisqueGroups(make, form).groups(studio));
     groups.add(lid(studio));
     groups.add(shrinkage());
     return groups;
