@@ -2,6 +2,8 @@ package shelfful.ui.shelfview;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -10,6 +12,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import shelfful.drawing.Box;
 import shelfful.drawing.Sheet;
 import shelfful.drawing.Spot;
 
@@ -19,6 +22,9 @@ import shelfful.drawing.Spot;
  * painted by itself.
  */
 public final class ShelfView extends Region {
+  /** The size of the letters of figures over the paper, in pixels at 100 %. */
+  public static final double LETTERS = 14;
+
   private static final double STEP = 1.25;
 
   /** Larger pictures are beyond some graphics cards; in pixels. */
@@ -34,7 +40,9 @@ public final class ShelfView extends Region {
   private Optional<ShelfViewport> viewport = Optional.empty();
   private Overlay overlay = Overlay.NONE;
   private Pointer pointer = Pointer.none();
+  private final DoubleProperty letters = new SimpleDoubleProperty(LETTERS);
   private boolean taken;
+  private boolean isClear = true;
   private MouseEvent lastDrag;
   private double dragged;
 
@@ -50,6 +58,7 @@ public final class ShelfView extends Region {
     setOnMousePressed(this::pressed);
     setOnMouseDragged(this::dragged);
     setOnMouseReleased(this::released);
+    letters.addListener(changed -> paintOver());
     setOnMouseMoved(event -> paper(event).ifPresent(at -> pointer.move(at, event.isShiftDown())));
   }
 
@@ -63,11 +72,33 @@ public final class ShelfView extends Region {
 
   /** Shows other sheets; the zoom stays where their size is the same. */
   public void show(List<Sheet> others, String told) {
+    List<Sheet> before = sheets;
     sheets = List.copyOf(others);
     setAccessibleText(told);
-    viewport = viewport.filter(one -> paper().filter(one.paper()::equals).isPresent());
-    requestLayout();
-    paint();
+    Optional<ShelfViewport> same =
+        viewport.filter(one -> paper().filter(one.paper()::equals).isPresent());
+    if (same.isPresent() && before.equals(sheets)) {
+      return;
+    }
+    Optional<Box> changed =
+        same.filter(one -> before.size() == 1 && sheets.size() == 1)
+            .flatMap(one -> Covered.byDifference(before.get(0).marks(), sheets.get(0).marks()))
+            .filter(this::isSmall);
+    if (changed.isPresent()) {
+      GraphicsContext brush = canvas.getGraphicsContext2D();
+      new SheetPatch(brush, same.get(), changed.get()).paint(sheets.get(0));
+      paintOver();
+    } else {
+      viewport = same;
+      requestLayout();
+      paint();
+    }
+  }
+
+  /** Whether painting a part alone is worth its while, as when one piece moved. */
+  private boolean isSmall(Box part) {
+    Sheet sheet = sheets.get(0);
+    return 2 * part.width() * part.height() < sheet.width() * sheet.height();
   }
 
   /** Points a piece out, or none. */
@@ -80,6 +111,11 @@ public final class ShelfView extends Region {
   public void layOver(Overlay other) {
     overlay = other;
     paintOver();
+  }
+
+  /** The size of the letters of figures over the paper, in pixels. */
+  public DoubleProperty lettersProperty() {
+    return letters;
   }
 
   /** Who is told what the mouse does on the first sheet. */
@@ -117,6 +153,12 @@ public final class ShelfView extends Region {
         .findFirst()
         .map(first -> new ShelfViewport.Size(first.width(), first.height()))
         .map(size -> new ShelfViewport.Paper(size, sheets.size()));
+  }
+
+  /** Brings a place of the first sheet as near the middle as the paper's edges allow. */
+  public void centreOn(Spot at) {
+    viewport = viewport.map(one -> one.centredOn(at));
+    paint();
   }
 
   private ShelfViewport.Size screen() {
@@ -210,9 +252,13 @@ public final class ShelfView extends Region {
   }
 
   private void paintOver() {
+    if (isClear && ring.isEmpty() && overlay == Overlay.NONE) {
+      return;
+    }
     over.getGraphicsContext2D().clearRect(0, 0, over.getWidth(), over.getHeight());
+    isClear = ring.isEmpty() && overlay == Overlay.NONE;
     viewport
-        .map(seen -> new OverlayPainter(over, seen))
+        .map(seen -> new OverlayPainter(over, seen, letters.get()))
         .ifPresent(
             painter -> {
               ring.ifPresent(painter::ring);
