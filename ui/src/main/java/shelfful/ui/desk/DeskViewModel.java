@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import shelfful.app.ChangedList;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.app.WorkFile;
@@ -16,8 +18,10 @@ import shelfful.drawing.LayerList;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.JudgedLoad;
 import shelfful.load.LoadRequest;
+import shelfful.ui.hand.EditWords;
 import shelfful.ui.hand.HandCommands;
 import shelfful.ui.hand.HandViewModel;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 import shelfful.ui.work.WorkViewModel;
@@ -29,10 +33,12 @@ import shelfful.ui.work.WorkViewModel;
 public final class DeskViewModel {
   private final Words words;
   private final TaskRunner tasks;
+  private final Steps steps = new Steps();
   private final WorkViewModel work;
   private final HandViewModel hand;
   private final HandCommands commands;
   private final PlanningViewModel planning;
+  private final MostThatFits most;
   private final Opening opening;
   private final Drawings drawings;
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
@@ -54,12 +60,18 @@ public final class DeskViewModel {
       Words words, TaskRunner tasks, SearchLength length, RecoveryFolder recovery) {
     this.words = words;
     this.tasks = tasks;
-    this.work = new WorkViewModel(tasks, recovery);
+    this.work = new WorkViewModel(tasks, recovery, steps, new EditWords(words)::of);
     this.hand = new HandViewModel(words, work, new DeskSpeech(shown));
     this.commands = new HandCommands(words, work, hand);
     this.planning = new PlanningViewModel(this, words, tasks, length);
+    this.most = new MostThatFits(tasks, () -> say(last));
     this.opening = new Opening(this, words, tasks);
     this.drawings = new Drawings(tasks, this::show, this::failed);
+    steps.beforeTurning(
+        () -> {
+          planning.settle();
+          hand.putBack();
+        });
     state.set(words.of("state.empty"));
     work.plan().addListener((property, was, is) -> is.ifPresent(drawings::draw));
     work.onTrouble(sentence -> tell(new Notice(words.of("notice.notKept"), List.of(sentence))));
@@ -92,6 +104,11 @@ public final class DeskViewModel {
 
   ReadOnlyObjectProperty<Optional<Notice>> notice() {
     return notice.getReadOnlyProperty();
+  }
+
+  /** Everything done here, in the studio and in the list, in one order. */
+  public Steps steps() {
+    return steps;
   }
 
   /** The plan with its history and its file. */
@@ -139,6 +156,23 @@ public final class DeskViewModel {
   public void plan(LoadRequest request) {
     leave();
     planning.start(request);
+  }
+
+  /** Who works out how many pieces any setting of a request can hold; away from the screen. */
+  public void boundedBy(Function<LoadRequest, OptionalInt> other) {
+    most.boundedBy(other);
+  }
+
+  /** Whether a request is for most of what stands on the desk, so that it is the same work. */
+  boolean isOnDesk(LoadRequest request) {
+    return work.plan().get().filter(plan -> ChangedList.isOf(plan, request)).isPresent();
+  }
+
+  /** Plans a list that was changed: what stands and is still on it moves as little as can be. */
+  void planChanged(LoadRequest request) {
+    settle();
+    closeNotice();
+    planning.startChanged(request);
   }
 
   /** Plans again around everything pinned and locked. */
@@ -239,7 +273,12 @@ public final class DeskViewModel {
   void say(String end) {
     last = end;
     state.set(
-        shown.get().map(load -> new StateWords(words).of(load, planning.most(), end)).orElse(end));
+        shown
+            .get()
+            .map(
+                load ->
+                    new StateWords(words).of(load, most.of(load.judged().load().request()), end))
+            .orElse(end));
   }
 
   /** Shows loads in another way from now on, the one on the screen among them. */
@@ -279,14 +318,8 @@ public final class DeskViewModel {
     shown.set(Optional.of(load));
     pieceId.set(known ? pieceId.get() : "");
     say(last);
+    most.ask(load.judged().load().request());
     // The settings may have changed while it was drawn.
     seeRight(load);
-  }
-
-  /** Says the most that any setting can hold, once that is known. */
-  void told(OptionalInt most) {
-    if (most.isPresent()) {
-      say(last);
-    }
   }
 }

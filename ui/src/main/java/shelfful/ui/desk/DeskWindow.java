@@ -11,7 +11,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import shelfful.app.RecoveryFolder;
-import shelfful.drawing.LayerList;
 import shelfful.drawing.LoadDrawing;
 import shelfful.inspect.Finding;
 import shelfful.ui.kilnview.KilnView;
@@ -29,6 +28,7 @@ public final class DeskWindow extends BorderPane {
   private final Words words;
   private final DeskViewModel model;
   private final Saving saving;
+  private final Leaving leaving;
   private final ShelfView sheets = new ShelfView();
   private final KilnView kiln;
   private final Label seen = new Label();
@@ -51,21 +51,23 @@ public final class DeskWindow extends BorderPane {
     this.words = words;
     this.model = model;
     saving = new Saving(words, model, places);
+    leaving = new Leaving(words, places, saving.document());
     DeskCommands commands = new DeskCommands(words, model);
     kiln = new KilnView(words, model::chooseLayer);
     middle = new SheetPane(words, model, sheets, commands);
     in =
-        new PieceTable(words, row -> row.map(LayerList.Row::pieceId).ifPresent(model::choosePiece));
+        new PieceTable(
+            words, row -> row.map(one -> one.piece().pieceId()).ifPresent(model::choosePiece));
     waits = new WaitingList(words, model::choosePiece, () -> putIn(commands));
     problems = new ProblemList(words, this::point);
     desk = new SplitPane(left(words), middle, right());
-    desk.setDividerPositions(0.22, 0.68);
+    desk.setDividerPositions(0.2, 0.64);
     SplitPane.setResizableWithParent(desk.getItems().get(0), false);
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
     Look.dress(this, Settings.usual(Locale.ROOT));
-    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::showPreview);
+    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, leaving, sheets, this::showPreview);
     menu = new DeskMenu(words, model, doors);
     setTop(new VBox(menu, new HeaderPane(words, model)));
     // The desk lies under the start from the first moment, so that it is laid out already when the
@@ -73,7 +75,7 @@ public final class DeskWindow extends BorderPane {
     in.rehearse();
     waits.rehearse();
     center.getChildren().add(desk);
-    start = new StartPane(words, () -> places.toOpen().ifPresent(model::open), model::tryTheDemo);
+    start = new StartPane(words, () -> leaving.toOpen().ifPresent(model::open), model::tryTheDemo);
     cover(start);
     setCenter(center);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -83,6 +85,11 @@ public final class DeskWindow extends BorderPane {
   /** Offers what an earlier run of the program left unsaved, if anything. */
   public void offer(RecoveryFolder recovery) {
     saving.offer(recovery);
+  }
+
+  /** Asks before unsaved work is left behind. */
+  Leaving leaving() {
+    return leaving;
   }
 
   /** Adds a menu behind the others. */
@@ -147,6 +154,7 @@ public final class DeskWindow extends BorderPane {
     if (finding.pieceIds().isEmpty() && !finding.layerId().isEmpty()) {
       model.chooseLayer(finding.layerId());
     }
+    middle.centre();
   }
 
   private void show(ShownLoad load) {
@@ -172,7 +180,7 @@ public final class DeskWindow extends BorderPane {
     middle.refresh();
     model.later(
         () -> {
-          load.layer(id).ifPresent(in::show);
+          load.layer(id).ifPresent(layer -> in.show(layer, new PieceRows(words, load).of(layer)));
           mark(model.pieceId().get());
         });
   }

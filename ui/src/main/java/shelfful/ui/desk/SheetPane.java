@@ -45,6 +45,7 @@ final class SheetPane extends VBox {
       label.setWrapText(true);
       label.setMinHeight(USE_PREF_SIZE);
     }
+    sheets.lettersProperty().bind(Em.of(under, ShelfView.LETTERS));
     setVgrow(sheets, Priority.ALWAYS);
     getChildren().addAll(bar(), sheets, new HandBar(words, model, commands));
     sheets.onPointer(
@@ -171,6 +172,15 @@ final class SheetPane extends VBox {
         view.at(figure.line().to()),
         held.figure(),
         held.isForbidden());
+  }
+
+  /** Brings the chosen piece to the middle where the picture is larger than its window. */
+  void centre() {
+    model
+        .shown()
+        .get()
+        .flatMap(load -> load.ring(model.layerId().get(), model.pieceId().get()))
+        .ifPresent(ring -> sheets.centreOn(ring.at()));
   }
 
   /** Points out the chosen piece. */

@@ -26,8 +26,7 @@ import shelfful.ui.steps.Steps;
  * change that its file could not be read back from is refused, with the reason.
  */
 public final class StudioViewModel {
-  private final Consumer<StudioEdit> edits;
-  private final Steps<Studio> steps = new Steps<>();
+  private final Steps steps;
   private final ReadOnlyObjectWrapper<Manner> manner = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Studio> studio = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Studio> trial = new ReadOnlyObjectWrapper<>();
@@ -43,10 +42,10 @@ public final class StudioViewModel {
   /**
    * Shows a studio's first form.
    *
-   * @param edits is told every change, for a history of the whole desk
+   * @param steps of the whole desk, among which every change is noted
    */
-  public StudioViewModel(Manner manner, Studio studio, Consumer<StudioEdit> edits) {
-    this.edits = edits;
+  public StudioViewModel(Manner manner, Studio studio, Steps steps) {
+    this.steps = steps;
     this.manner.set(manner);
     this.saved = studio;
     show(studio);
@@ -88,6 +87,11 @@ public final class StudioViewModel {
   /** What is odd about the studio but harmless, such as a column without enough posts in stock. */
   public ReadOnlyStringProperty warnings() {
     return warnings.getReadOnlyProperty();
+  }
+
+  /** Everything done at the desk, these changes among it. */
+  public Steps steps() {
+    return steps;
   }
 
   /** Whether there are changes that no file holds. */
@@ -207,9 +211,9 @@ public final class StudioViewModel {
       return;
     }
     Studio before = studio.get();
-    steps.note(new Steps.Step<>(name, before, after));
     show(after);
-    edits.accept(new StudioEdit(name, before, after));
+    String told = manner.get().words().of("edit.inStudio", name);
+    steps.note(new Steps.Step(this, told, () -> show(before), () -> show(after)));
   }
 
   /** Does a step of the page. */
@@ -256,14 +260,14 @@ public final class StudioViewModel {
     change(manner.get().words().of(key), change);
   }
 
-  /** Takes the last change back. */
+  /** Takes the last change back, wherever it was made. */
   public void undo() {
-    steps.undo().ifPresent(step -> show(step.before()));
+    steps.undo();
   }
 
   /** Does the change again that was taken back last. */
   public void redo() {
-    steps.redo().ifPresent(step -> show(step.after()));
+    steps.redo();
   }
 
   /** Opens another studio; one that cannot be read leaves this one, with the reasons told. */
@@ -280,7 +284,7 @@ public final class StudioViewModel {
   }
 
   private void begin(Studio other, Optional<Path> from) {
-    steps.clear();
+    steps.forget(this);
     file = from;
     saved = other;
     index.set(0);

@@ -15,7 +15,16 @@ public final class FxTaskRunner implements TaskRunner {
 
   @Override
   public <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
-    daemon(() -> run(work, then, failed), "work").start();
+    Thread thread = daemon(() -> run(work, then, failed), "work");
+    thread.setPriority(Thread.NORM_PRIORITY - 1);
+    thread.start();
+  }
+
+  @Override
+  public <T> void startIdly(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
+    Thread thread = daemon(() -> run(work, then, failed), "idle");
+    thread.setPriority(Thread.MIN_PRIORITY);
+    thread.start();
   }
 
   private static Thread daemon(Runnable work, String name) {

@@ -23,6 +23,11 @@ public final class SameThreadTaskRunner implements TaskRunner {
   }
 
   @Override
+  public <T> void startIdly(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
+    start(work, then, failed);
+  }
+
+  @Override
   public void after(Duration pause, Runnable step) {
     later.add(step);
   }

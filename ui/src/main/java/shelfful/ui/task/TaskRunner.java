@@ -16,6 +16,9 @@ public interface TaskRunner {
    */
   <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed);
 
+  /** The same for work that nobody waits for: it gives way to everything else where it can. */
+  <T> void startIdly(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed);
+
   /** Does a short step on the screen's thread when some time has gone by. */
   void after(Duration pause, Runnable step);
 

@@ -74,7 +74,8 @@ class ScreenshotsTest {
         () -> {
           Words words = Words.english();
           SettingsViewModel settings = SettingsViewModel.of(SETTINGS);
-          made[0] = new Workshop(words, settings, desk.model, desk.stage, folder);
+          Workshop.Around around = new Workshop.Around(settings, desk.window.leaving(), folder);
+          made[0] = new Workshop(words, desk.model, around, desk.stage);
           desk.window.add(made[0].menu());
           desk.window.offer(words.of("start.paste"), made[0]::paste);
         });
