@@ -14,7 +14,6 @@ import shelfful.app.ChangedList;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.app.WorkFile;
-import shelfful.drawing.LayerList;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.JudgedLoad;
 import shelfful.load.LoadRequest;
@@ -43,8 +42,7 @@ public final class DeskViewModel {
   private final Drawings drawings;
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyStringWrapper layerId = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper pieceId = new ReadOnlyStringWrapper("");
+  private final Chosen chosen;
   private final ReadOnlyStringWrapper state = new ReadOnlyStringWrapper();
   private final ReadOnlyObjectWrapper<Optional<Notice>> notice =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -62,6 +60,7 @@ public final class DeskViewModel {
     this.tasks = tasks;
     this.work = new WorkViewModel(tasks, recovery, steps, new EditWords(words)::of);
     this.hand = new HandViewModel(words, work, new DeskSpeech(shown));
+    this.chosen = new Chosen(shown::get, hand);
     this.commands = new HandCommands(words, work, hand);
     this.planning = new PlanningViewModel(this, words, tasks, length);
     this.most = new MostThatFits(tasks, () -> say(last));
@@ -84,12 +83,12 @@ public final class DeskViewModel {
 
   /** The chosen layer's id; empty text without a load. */
   public ReadOnlyStringProperty layerId() {
-    return layerId.getReadOnlyProperty();
+    return chosen.layerId();
   }
 
   /** The chosen piece's id, standing or waiting; empty text when none is. */
   public ReadOnlyStringProperty pieceId() {
-    return pieceId.getReadOnlyProperty();
+    return chosen.pieceId();
   }
 
   /** How things stand, in a line. */
@@ -152,6 +151,11 @@ public final class DeskViewModel {
     opening.demo();
   }
 
+  /** Makes ready for the first plan, while nobody waits for anything yet. */
+  public void rehearse() {
+    tasks.startIdly(Rehearsal::run, done -> {}, this::failed);
+  }
+
   /** Plans something new, in place of what is on the desk. */
   public void plan(LoadRequest request) {
     leave();
@@ -209,41 +213,17 @@ public final class DeskViewModel {
 
   /** Chooses a layer; one that the load does not have is passed over. */
   public void chooseLayer(String id) {
-    if (!id.equals(layerId.get()) && shown.get().flatMap(load -> load.layer(id)).isPresent()) {
-      hand.toLayer(id);
-      if (hand.held().get().isEmpty()) {
-        pieceId.set("");
-      }
-      layerId.set(id);
-    }
+    chosen.layer(id);
   }
 
   /** Chooses the layer that is loaded so many layers later; stops at the first and the last. */
   public void chooseLayerAfter(int steps) {
-    layerAfter(steps).ifPresent(this::chooseLayer);
-  }
-
-  private Optional<String> layerAfter(int steps) {
-    List<String> ids =
-        shown.get().stream()
-            .flatMap(load -> load.lists().layers().stream())
-            .map(LayerList::layerId)
-            .toList();
-    int wanted = ids.indexOf(layerId.get()) + steps;
-    return wanted >= 0 && wanted < ids.size() ? Optional.of(ids.get(wanted)) : Optional.empty();
+    chosen.layerAfter(steps);
   }
 
   /** Chooses a piece, or none with empty text; one on another layer brings that layer with it. */
   public void choosePiece(String id) {
-    if (hand.held().get().filter(held -> !held.pieceId().equals(id)).isPresent()) {
-      hand.setDown();
-    }
-    shown
-        .get()
-        .flatMap(load -> load.layerOf(id))
-        .filter(layer -> !layer.equals(layerId.get()))
-        .ifPresent(this::chooseLayer);
-    pieceId.set(id);
+    chosen.piece(id);
   }
 
   /** Does a short step on the screen's thread after what it has to do already. */
@@ -305,18 +285,9 @@ public final class DeskViewModel {
 
   /** Another load; the chosen layer and piece stay chosen where it has them. */
   void show(ShownLoad load) {
-    String layer =
-        load.layerOf(pieceId.get())
-            .flatMap(load::layer)
-            .or(() -> load.layer(layerId.get()))
-            .or(() -> load.lists().layers().stream().findFirst())
-            .map(LayerList::layerId)
-            .orElse("");
-    boolean known =
-        load.layerOf(pieceId.get()).isPresent() || load.plan().waiting(pieceId.get()).isPresent();
-    layerId.set(layer);
+    chosen.beforeShowing(load);
     shown.set(Optional.of(load));
-    pieceId.set(known ? pieceId.get() : "");
+    chosen.onceShown(load);
     say(last);
     most.ask(load.judged().load().request());
     // The settings may have changed while it was drawn.

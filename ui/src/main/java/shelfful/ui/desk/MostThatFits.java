@@ -1,5 +1,6 @@
 package shelfful.ui.desk;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -8,10 +9,13 @@ import shelfful.ui.task.TaskRunner;
 
 /**
  * How many pieces any setting of what is on the desk can hold. It is worked out once for a request,
- * from when the first load of it is on the screen, beside everything else and one at a time; nobody
- * waits for it. Used on the screen's thread alone.
+ * some time after the first load of it is on the screen, beside everything else and one at a time;
+ * nobody waits for it. Used on the screen's thread alone.
  */
 final class MostThatFits {
+  /** The first plans of a list keep two cores busy enough; this long after the first it begins. */
+  private static final Duration CALM = Duration.ofSeconds(3);
+
   private final TaskRunner tasks;
   private final Runnable told;
   private Optional<Function<LoadRequest, OptionalInt>> bound = Optional.empty();
@@ -42,8 +46,11 @@ final class MostThatFits {
 
   /** Has it worked out, unless that was done or goes on. */
   void ask(LoadRequest request) {
-    wanted = Optional.of(whole(request));
-    next();
+    Optional<LoadRequest> other = Optional.of(whole(request));
+    if (!wanted.equals(other)) {
+      wanted = other;
+      tasks.after(CALM, this::next);
+    }
   }
 
   private void next() {

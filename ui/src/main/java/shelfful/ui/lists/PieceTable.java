@@ -1,5 +1,6 @@
 package shelfful.ui.lists;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -24,6 +25,10 @@ public final class PieceTable extends VBox {
   private static final double NUMBER = 48;
   private static final double PIECE = 178;
   private static final double PLACE = 112;
+
+  /** As many as are in sight at once. */
+  private static final int REHEARSED = 16;
+
   private static final double NEAREST = 70;
   private static final double ROW = 40;
 
@@ -129,13 +134,13 @@ public final class PieceTable extends VBox {
   }
 
   /**
-   * Lays out a row that says nothing, so that the first real ones need not wait for all that a row
+   * Lays out rows that say nothing, so that the first real ones need not wait for all that a row
    * takes to be made ready.
    */
   public void rehearse() {
     Length none = Length.ZERO;
     LayerList.Row piece = new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none);
-    table.getItems().setAll(new PieceRow(piece, "–", "–", ""));
+    table.getItems().setAll(Collections.nCopies(REHEARSED, new PieceRow(piece, "–", "–", "")));
   }
 
   /** Shows another layer. */

@@ -1,7 +1,6 @@
 package shelfful.ui.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -10,7 +9,6 @@ import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
-import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.WritableImage;
@@ -25,9 +23,6 @@ import org.junit.jupiter.api.io.TempDir;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.drawing.LayerList;
-import shelfful.edit.Edit;
-import shelfful.inspect.Finding;
-import shelfful.measure.Angle;
 import shelfful.ui.DemoPlan;
 import shelfful.ui.Scenes;
 import shelfful.ui.Screen;
@@ -167,78 +162,6 @@ class DeskWindowTest {
         });
     assertThat(one(TableView.class).getSelectionModel().getSelectedItem()).isNull();
     assertThat(differ(before, picture())).isFalse();
-  }
-
-  @Test
-  void aProblemOpensItsLayerAndBringsItsPieceToTheMiddleAndThePieceMarksTheProblem() {
-    List<LayerList> layers = model.shown().get().orElseThrow().lists().layers();
-    LayerList first = layers.get(0);
-    String other = first.rows().get(1).pieceId();
-    String piece = first.rows().get(0).pieceId();
-    Screen.on(
-        () -> {
-          model.work().apply(new Edit.MovePiece(piece, first.rows().get(1).at(), Angle.ZERO));
-          model.chooseLayer(layers.get(layers.size() - 1).layerId());
-          return null;
-        });
-    settle();
-    ListView<?> problems = all(ListView.class).get(0);
-    for (int i = 0; i < 12; i++) {
-      press(KeyCode.PLUS, "+");
-    }
-    Screen.on(
-        () -> {
-          problems.getSelectionModel().select(0);
-          return null;
-        });
-    settle();
-    assertThat(model.layerId().get()).isEqualTo(first.layerId());
-    assertThat(model.pieceId().get()).isIn(piece, other);
-    ShelfView view = one(ShelfView.class);
-    ShelfView.Ring ring =
-        model
-            .shown()
-            .get()
-            .orElseThrow()
-            .ring(first.layerId(), model.pieceId().get())
-            .orElseThrow();
-    assertThat(view.viewport().orElseThrow().screenX(ring.at().x()))
-        .isCloseTo(view.getWidth() / 2, within(2.0));
-    Screen.on(
-        () -> {
-          model.choosePiece("");
-          return null;
-        });
-    assertThat(problems.getSelectionModel().getSelectedItem()).isNull();
-    Screen.on(
-        () -> {
-          model.choosePiece(piece);
-          return null;
-        });
-    assertThat(((Finding) problems.getSelectionModel().getSelectedItem()).pieceIds())
-        .contains(piece);
-  }
-
-  @Test
-  void everyRowSaysNameSizePlaceAndNeighbourAloud() {
-    List<String> told =
-        all(TableRow.class).stream()
-            .map(Node::getAccessibleText)
-            .filter(text -> text != null && !text.isEmpty())
-            .toList();
-    assertThat(told).isNotEmpty();
-    LayerList layer = model.shown().get().orElseThrow().layer(model.layerId().get()).orElseThrow();
-    for (String sentence : told) {
-      assertThat(layer.rows())
-          .anyMatch(
-              row ->
-                  sentence.startsWith("Number " + row.number() + ", " + row.form())
-                      && sentence.contains(row.place()));
-      assertThat(sentence)
-          .contains("nearest is number ")
-          .containsPattern("[0-9.]+ mm away")
-          .containsPattern("[0-9.]+ mm across");
-    }
   }
 
   @Test

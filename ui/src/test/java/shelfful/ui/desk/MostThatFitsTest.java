@@ -44,6 +44,8 @@ class MostThatFitsTest {
     tasks.doSteps();
     tasks.doWork();
     tasks.doSteps();
+    tasks.passTime();
+    tasks.doSteps();
   }
 
   @Test
@@ -55,6 +57,8 @@ class MostThatFitsTest {
     assertThat(asked).isEmpty();
     tasks.doSteps();
     String before = desk.state().get();
+    tasks.passTime();
+    tasks.doSteps();
     tasks.doWork();
     tasks.doSteps();
     assertThat(asked).hasSize(1);
@@ -99,8 +103,11 @@ class MostThatFitsTest {
     tasks.doSteps();
     tasks.doWork();
     tasks.doWork();
+    tasks.doWork();
     tasks.doSteps();
-    assertThat(desk.state().get()).doesNotContain("no setting");
+    assertThat(desk.state().get()).as("limit, recovery, plan").doesNotContain("no setting");
+    tasks.passTime();
+    tasks.doSteps();
     tasks.doWork();
     tasks.doSteps();
     assertThat(asked).hasSize(2);
