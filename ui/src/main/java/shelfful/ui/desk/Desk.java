@@ -63,7 +63,7 @@ public final class Desk extends Application {
     stage.focusedProperty().addListener(changed -> window.requestLayout());
     stage.show();
     window.offer(recovery);
-    model.rehearse();
+    window.rehearse();
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
   }
 

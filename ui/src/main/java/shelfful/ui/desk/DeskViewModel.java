@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -152,8 +153,8 @@ public final class DeskViewModel {
   }
 
   /** Makes ready for the first plan, while nobody waits for anything yet. */
-  public void rehearse() {
-    tasks.startIdly(Rehearsal::run, done -> {}, this::failed);
+  void rehearse(Consumer<ShownLoad> unseen) {
+    tasks.startIdly(Rehearsal::run, load -> load.ifPresent(unseen), this::failed);
   }
 
   /** Plans something new, in place of what is on the desk. */

@@ -1,6 +1,7 @@
 package shelfful.ui.desk;
 
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
@@ -8,6 +9,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import shelfful.app.RecoveryFolder;
@@ -25,6 +27,9 @@ import shelfful.ui.words.Words;
 
 /** The whole window: kiln, layer and lists side by side, kept in step with the view model. */
 public final class DeskWindow extends BorderPane {
+  /** The side of a picture that nobody sees, in pixels. */
+  private static final double UNSEEN = 400;
+
   private final Words words;
   private final DeskViewModel model;
   private final Saving saving;
@@ -61,7 +66,7 @@ public final class DeskWindow extends BorderPane {
     waits = new WaitingList(words, model::choosePiece, () -> putIn(commands));
     problems = new ProblemList(words, this::point);
     desk = new SplitPane(left(words), middle, right());
-    desk.setDividerPositions(0.2, 0.64);
+    desk.setDividerPositions(0.2, 0.63);
     SplitPane.setResizableWithParent(desk.getItems().get(0), false);
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
@@ -85,6 +90,30 @@ public final class DeskWindow extends BorderPane {
   /** Offers what an earlier run of the program left unsaved, if anything. */
   public void offer(RecoveryFolder recovery) {
     saving.offer(recovery);
+  }
+
+  /** Makes ready for the first plan, and paints one where nobody sees it. */
+  void rehearse() {
+    model.rehearse(
+        load -> {
+          model.later(
+              () ->
+                  unseen(
+                      new KilnView(words, id -> {}),
+                      view -> view.show(load.side(), load.lists().layers())));
+          model.later(
+              () ->
+                  unseen(
+                      new ShelfView(),
+                      view -> view.show(load.sheets(load.lists().layers().get(0).layerId()), "")));
+        });
+  }
+
+  private static <R extends Region> void unseen(R view, Consumer<R> shown) {
+    view.resize(UNSEEN, UNSEEN);
+    shown.accept(view);
+    view.layout();
+    view.snapshot(null, null);
   }
 
   /** Asks before unsaved work is left behind. */

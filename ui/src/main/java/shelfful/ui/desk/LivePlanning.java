@@ -23,6 +23,9 @@ final class LivePlanning implements PlanListener {
   /** Nobody reads more than four figures a second. */
   private static final Duration REST = Duration.ofMillis(250);
 
+  /** Planning waits for the screen this long at most, so that both do not want one processor. */
+  private static final Duration ASIDE = Duration.ofMillis(200);
+
   private final Planning planning;
   private final TaskRunner tasks;
   private final Watcher watcher;
@@ -100,7 +103,7 @@ final class LivePlanning implements PlanListener {
   @Override
   public void better(InspectedLoad load) {
     if (latest.getAndSet(drawing.apply(load)) == null) {
-      tasks.show(this::tellSoon);
+      tasks.showAndStandAside(this::tellSoon, ASIDE);
     }
   }
 

@@ -9,11 +9,11 @@ import shelfful.ui.task.TaskRunner;
 
 /**
  * How many pieces any setting of what is on the desk can hold. It is worked out once for a request,
- * some time after the first load of it is on the screen, beside everything else and one at a time;
- * nobody waits for it. Used on the screen's thread alone.
+ * once better loads of it no longer come fast, beside everything else and one at a time; nobody
+ * waits for it. Used on the screen's thread alone.
  */
 final class MostThatFits {
-  /** The first plans of a list keep two cores busy enough; this long after the first it begins. */
+  /** It begins once no other load was shown for so long, as better ones keep the machine busy. */
   private static final Duration CALM = Duration.ofSeconds(3);
 
   private final TaskRunner tasks;
@@ -23,6 +23,7 @@ final class MostThatFits {
   private Optional<LoadRequest> known = Optional.empty();
   private OptionalInt most = OptionalInt.empty();
   private boolean working;
+  private int asked;
 
   /**
    * Knows nothing yet.
@@ -44,13 +45,18 @@ final class MostThatFits {
     return known.equals(Optional.of(whole(request))) ? most : OptionalInt.empty();
   }
 
-  /** Has it worked out, unless that was done or goes on. */
+  /** Has it worked out when the desk has come to rest, unless that was done or goes on. */
   void ask(LoadRequest request) {
-    Optional<LoadRequest> other = Optional.of(whole(request));
-    if (!wanted.equals(other)) {
-      wanted = other;
-      tasks.after(CALM, this::next);
-    }
+    wanted = Optional.of(whole(request));
+    asked++;
+    int mine = asked;
+    tasks.after(
+        CALM,
+        () -> {
+          if (mine == asked) {
+            next();
+          }
+        });
   }
 
   private void next() {

@@ -26,23 +26,23 @@ final class Rehearsal {
 
   private Rehearsal() {}
 
-  /** Takes a second or two; what it makes is thrown away. Tells whether all went well. */
-  static boolean run() {
+  /** Takes a second or two; what it makes is thrown away. The load may be painted. */
+  static Optional<ShownLoad> run() {
     Optional<InspectedLoad> load =
         Demo.request() instanceof Opened.Ready<LoadRequest> ready
             ? new PlanALoad(ready.value()).run(SearchLength.ofSteps(0), PlanListener.none())
             : Optional.empty();
-    load.ifPresent(Rehearsal::run);
-    return load.isPresent();
+    return load.map(Rehearsal::run);
   }
 
-  private static void run(InspectedLoad load) {
+  private static ShownLoad run(InspectedLoad load) {
     WorkPlan plan = WorkPlan.of(load.load());
     ShownLoad shown = ShownLoad.of(plan, load, Sight.USUAL);
     load.load().layers().stream()
         .max(Comparator.comparing(layer -> layer.placements().size()))
         .filter(layer -> !layer.placements().isEmpty())
         .ifPresent(layer -> carry(shown, layer));
+    return shown;
   }
 
   private static void carry(ShownLoad shown, Layer layer) {

@@ -1,11 +1,13 @@
 package shelfful.ui.task;
 
 import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 
 /** Works on threads of its own, which do not keep the program alive when its window is closed. */
@@ -44,6 +46,42 @@ public final class FxTaskRunner implements TaskRunner {
       show(() -> then.accept(result));
     } catch (RuntimeException | Error fault) {
       show(() -> failed.accept(fault));
+    }
+  }
+
+  @Override
+  public void showAndStandAside(Runnable step, Duration most) {
+    CountDownLatch painted = new CountDownLatch(1);
+    show(
+        () -> {
+          step.run();
+          new Pulses(painted).start();
+        });
+    try {
+      painted.await(most.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Lets go once the frame that a step led to is painted: two frames are begun after it. */
+  private static final class Pulses extends AnimationTimer {
+    private static final int FRAMES = 3;
+
+    private final CountDownLatch painted;
+    private int frames;
+
+    Pulses(CountDownLatch painted) {
+      this.painted = painted;
+    }
+
+    @Override
+    public void handle(long now) {
+      frames++;
+      if (frames == FRAMES) {
+        stop();
+        painted.countDown();
+      }
     }
   }
 

@@ -41,6 +41,11 @@ public final class SameThreadTaskRunner implements TaskRunner {
   }
 
   @Override
+  public void showAndStandAside(Runnable step, Duration most) {
+    step.run();
+  }
+
+  @Override
   public void show(Runnable step) {
     step.run();
   }

@@ -216,7 +216,7 @@ class DeskBenchmarkTest {
 
   /** As after some seconds before the first screen. */
   private static void rehearsed(OpenDesk desk) throws InterruptedException {
-    desk.run(desk.model::rehearse);
+    desk.run(desk.window::rehearse);
     Thread.sleep(REHEARSAL);
   }
 

@@ -41,6 +41,11 @@ final class QueuedTaskRunner implements TaskRunner {
   }
 
   @Override
+  public void showAndStandAside(Runnable step, Duration most) {
+    show(step);
+  }
+
+  @Override
   public void show(Runnable step) {
     steps.add(step);
   }

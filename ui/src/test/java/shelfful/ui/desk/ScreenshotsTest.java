@@ -104,7 +104,9 @@ class ScreenshotsTest {
   private static void choose(Parent studio) {
     ComboBox<Section> sections = Scenes.all(studio, ComboBox.class).get(0);
     sections.setValue(Section.PLANS);
-    Scenes.all(studio, ListView.class).get(0).getSelectionModel().select(1);
+    Scenes.all(studio, ListView.class).stream()
+        .filter(list -> "studio-things".equals(list.getId()))
+        .forEach(list -> list.getSelectionModel().select(1));
   }
 
   /** With the menus and the ways to begin that the program's window has. */
