@@ -20,8 +20,8 @@ final class LivePlanning implements PlanListener {
   private static final Duration LOOK = Duration.ofSeconds(1);
   private static final int PATIENCE = 10;
 
-  /** Nobody reads more than four figures a second. */
-  private static final Duration REST = Duration.ofMillis(250);
+  /** Nobody reads more than two figures a second. */
+  private static final Duration REST = Duration.ofMillis(500);
 
   /** Planning waits for the screen this long at most, so that both do not want one processor. */
   private static final Duration ASIDE = Duration.ofMillis(200);

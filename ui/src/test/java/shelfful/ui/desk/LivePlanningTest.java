@@ -98,7 +98,7 @@ class LivePlanningTest {
   }
 
   @Test
-  void betterLoadsAreToldFourTimesASecondAtMostAndTheLastOneAlways() {
+  void betterLoadsAreToldTwiceASecondAtMostAndTheLastOneAlways() {
     LivePlanning live = started();
     live.better(DemoPlan.load());
     tasks.doSteps();
