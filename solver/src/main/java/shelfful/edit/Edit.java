@@ -163,6 +163,23 @@ public sealed interface Edit {
     }
   }
 
+  /** All layers are held as they are, or all let go. */
+  record LockKiln(boolean hold) implements Edit {
+    @Override
+    public boolean fits(WorkPlan plan) {
+      return plan.load().layers().stream().anyMatch(layer -> plan.isLocked(layer.id()) != hold);
+    }
+
+    @Override
+    public WorkPlan changed(WorkPlan plan) {
+      WorkPlan changed = plan;
+      for (Layer layer : plan.load().layers()) {
+        changed = changed.locking(layer.id(), hold);
+      }
+      return changed;
+    }
+  }
+
   /** Another plan of the same desk takes the place of this one; pins and locks stay. */
   record AdoptPlan(Load load) implements Edit {
     @Override

@@ -2,6 +2,7 @@ package shelfful.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import shelfful.load.Layer;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
@@ -13,27 +14,19 @@ final class Placing {
 
   /** The piece elsewhere on its own layer, in its old turn of the list. */
   static Load moved(Load load, Placement place) {
-    return withLayers(
+    return standing(
         load,
-        load.layers().stream()
-            .map(
-                layer ->
-                    with(
-                        layer,
-                        layer.placements().stream()
-                            .map(one -> one.pieceId().equals(place.pieceId()) ? place : one)
-                            .toList()))
-            .toList());
+        layer ->
+            layer.placements().stream()
+                .map(one -> one.pieceId().equals(place.pieceId()) ? place : one)
+                .toList());
   }
 
   /** The piece on a layer, and nowhere else. */
   static Load put(Load load, String layerId, Placement place) {
     Load without = withoutWaiting(lifted(load, place.pieceId()), place.pieceId());
-    return withLayers(
-        without,
-        without.layers().stream()
-            .map(layer -> layer.id().equals(layerId) ? with(layer, added(layer, place)) : layer)
-            .toList());
+    return standing(
+        without, layer -> layer.id().equals(layerId) ? added(layer, place) : layer.placements());
   }
 
   /** The piece waiting. */
@@ -46,17 +39,10 @@ final class Placing {
   }
 
   private static Load lifted(Load load, String pieceId) {
-    return withLayers(
+    return standing(
         load,
-        load.layers().stream()
-            .map(
-                layer ->
-                    with(
-                        layer,
-                        layer.placements().stream()
-                            .filter(one -> !one.pieceId().equals(pieceId))
-                            .toList()))
-            .toList());
+        layer ->
+            layer.placements().stream().filter(one -> !one.pieceId().equals(pieceId)).toList());
   }
 
   private static Load withoutWaiting(Load load, String pieceId) {
@@ -71,21 +57,19 @@ final class Placing {
     return placements;
   }
 
-  private static Load withLayers(Load load, List<Layer> layers) {
+  /**
+   * What stands on each layer afresh; the same layer object where nothing changes, so that what was
+   * made of it may be kept.
+   */
+  private static Load standing(Load load, Function<Layer, List<Placement>> now) {
+    List<Layer> layers =
+        load.layers().stream()
+            .map(
+                layer -> {
+                  List<Placement> placements = now.apply(layer);
+                  return placements.equals(layer.placements()) ? layer : layer.holding(placements);
+                })
+            .toList();
     return new Load(load.request(), load.columnPlanId(), layers, load.posts(), load.leftOut());
-  }
-
-  /** The same layer object where nothing changes, so that what was made of it may be kept. */
-  private static Layer with(Layer layer, List<Placement> placements) {
-    return placements.equals(layer.placements())
-        ? layer
-        : new Layer(
-            layer.id(),
-            layer.columnId(),
-            layer.level(),
-            layer.place(),
-            layer.shelfId(),
-            layer.z(),
-            placements);
   }
 }

@@ -26,4 +26,9 @@ public record Layer(
   public Layer {
     placements = List.copyOf(placements);
   }
+
+  /** The same shelf with other things on it. */
+  public Layer holding(List<Placement> others) {
+    return new Layer(id, columnId, level, place, shelfId, z, others);
+  }
 }

@@ -1,9 +1,7 @@
 package shelfful.inspect;
 
 import java.util.List;
-import shelfful.load.Layer;
 import shelfful.load.Load;
-import shelfful.load.Placement;
 import shelfful.measure.Angle;
 import shelfful.measure.Length;
 import shelfful.measure.Point;
@@ -58,16 +56,5 @@ final class MirroredLoad {
         old.tolerance(),
         old.bareFoot(),
         old.bisque());
-  }
-
-  static Layer holding(Layer layer, List<Placement> placements) {
-    return new Layer(
-        layer.id(),
-        layer.columnId(),
-        layer.level(),
-        layer.place(),
-        layer.shelfId(),
-        layer.z(),
-        placements);
   }
 }

@@ -52,7 +52,7 @@ record Moved(
   }
 
   private Layer layer(Layer layer) {
-    return MirroredLoad.holding(layer, layer.placements().stream().map(this::placement).toList());
+    return layer.holding(layer.placements().stream().map(this::placement).toList());
   }
 
   private LoadRequest request(LoadRequest old) {

@@ -109,7 +109,7 @@ class PileRulesTest {
     Rest round = Rest.on("D-002", PileWay.NESTED, Length.ofMillimetres(40));
     Placement lowest = layer.placements().get(0);
     Placement over = new Placement("D-001", lowest.at(), lowest.turn(), false, round);
-    Layer ringed = MirroredLoad.holding(layer, List.of(over, layer.placements().get(1)));
+    Layer ringed = layer.holding(List.of(over, layer.placements().get(1)));
     Load ring =
         new Load(
             load.request(),

@@ -67,7 +67,7 @@ class SymmetryTest {
   private static Load reversed(Load load) {
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : load.layers()) {
-      layers.add(0, MirroredLoad.holding(layer, reversed(layer.placements())));
+      layers.add(0, layer.holding(reversed(layer.placements())));
     }
     List<StandingPost> posts = reversed(load.posts());
     return new Load(load.request(), load.columnPlanId(), layers, posts, reversed(load.leftOut()));

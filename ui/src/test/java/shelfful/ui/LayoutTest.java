@@ -25,6 +25,7 @@ import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsPane;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.look.Theme;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.studio.Manner;
 import shelfful.ui.studio.Section;
 import shelfful.ui.studio.StudioPane;
@@ -76,7 +77,7 @@ class LayoutTest {
         new StudioViewModel(
             new Manner(words, settings.unit(), settings.numbers()),
             DemoStudio.studio(),
-            edit -> {});
+            new Steps());
     try (Scenes window =
         Scenes.open(
             () ->
@@ -124,7 +125,7 @@ class LayoutTest {
 
   private void batches(Settings settings) {
     Words words = Words.in(settings.language());
-    BatchListViewModel model = new BatchListViewModel(words, DemoStudio.studio(), edit -> {});
+    BatchListViewModel model = new BatchListViewModel(words, DemoStudio.studio(), new Steps());
     model.open(Path.of("..", "demo-data", "list-60.csv"));
     model.edit(2, "quantity", "12,5,0");
     BatchPane.Surroundings around =

@@ -71,18 +71,19 @@ public final class Scenes implements AutoCloseable {
 
   /** Everything of a kind in the window, in its order. */
   public <N extends Node> List<N> all(Class<N> type) {
-    List<N> found = new ArrayList<>();
-    collect(content, type, found);
-    return found;
+    return all(content, type);
   }
 
-  private static <N extends Node> void collect(Node node, Class<N> type, List<N> found) {
-    if (type.isInstance(node)) {
-      found.add(type.cast(node));
+  /** Everything of a kind in a part of a window, in its order. */
+  public static <N extends Node> List<N> all(Node under, Class<N> type) {
+    List<N> found = new ArrayList<>();
+    if (type.isInstance(under)) {
+      found.add(type.cast(under));
     }
-    if (node instanceof Parent parent) {
-      parent.getChildrenUnmodifiable().forEach(child -> collect(child, type, found));
+    if (under instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> found.addAll(all(child, type)));
     }
+    return found;
   }
 
   /** The control of this id. */

@@ -23,8 +23,7 @@ final class ListFaults {
         load,
         piece.layer(),
         layer ->
-            LoadEdit.holding(
-                layer,
+            layer.holding(
                 layer.placements().stream()
                     .filter(placement -> placement != piece.placement())
                     .toList()));
@@ -43,7 +42,7 @@ final class ListFaults {
                     layer -> {
                       List<Placement> placements = new ArrayList<>(layer.placements());
                       placements.add(piece.placement());
-                      return LoadEdit.holding(layer, placements);
+                      return layer.holding(placements);
                     }));
   }
 

@@ -82,25 +82,13 @@ final class LoadEdit {
         layer.placements());
   }
 
-  static Layer holding(Layer layer, List<Placement> placements) {
-    return new Layer(
-        layer.id(),
-        layer.columnId(),
-        layer.level(),
-        layer.place(),
-        layer.shelfId(),
-        layer.z(),
-        placements);
-  }
-
   /** With one placement changed. */
   static Load placement(Load load, PlacedPiece piece, UnaryOperator<Placement> change) {
     return layer(
         load,
         piece.layer(),
         layer ->
-            holding(
-                layer,
+            layer.holding(
                 layer.placements().stream()
                     .map(known -> known == piece.placement() ? change.apply(known) : known)
                     .toList()));
@@ -131,8 +119,7 @@ final class LoadEdit {
         load.layers().stream()
             .map(
                 layer ->
-                    holding(
-                        layer,
+                    layer.holding(
                         layer.placements().stream()
                             .filter(placement -> !pieceIds.contains(placement.pieceId()))
                             .toList()))

@@ -259,8 +259,7 @@ final class PileFaults {
         load.layers().stream()
             .map(
                 layer ->
-                    LoadEdit.holding(
-                        layer,
+                    layer.holding(
                         layer.placements().stream()
                             .map(one -> one.pieceId().equals(pieceId) ? change.apply(one) : one)
                             .toList()))

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -31,8 +30,7 @@ import shelfful.ware.Batch;
 /** A batch list being written, without any widget. Used on the screen's thread alone. */
 public final class BatchListViewModel {
   private final Words words;
-  private final Consumer<BatchEdit> edits;
-  private final Steps<List<List<String>>> steps = new Steps<>();
+  private final Steps steps;
   private final ObservableList<BatchLines.Line> lines = FXCollections.observableArrayList();
   private final ReadOnlyStringWrapper counts = new ReadOnlyStringWrapper();
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
@@ -46,12 +44,12 @@ public final class BatchListViewModel {
    * Begins with an empty list.
    *
    * @param studio whose forms and glazes the list may name
-   * @param edits is told every change, for a history of the whole desk
+   * @param steps of the whole desk, among which every change is noted
    */
-  public BatchListViewModel(Words words, Studio studio, Consumer<BatchEdit> edits) {
+  public BatchListViewModel(Words words, Studio studio, Steps steps) {
     this.words = words;
     this.studio = studio;
-    this.edits = edits;
+    this.steps = steps;
     show(List.of());
   }
 
@@ -68,6 +66,11 @@ public final class BatchListViewModel {
   /** What the person must know; empty when there is nothing. */
   public ReadOnlyStringProperty message() {
     return message.getReadOnlyProperty();
+  }
+
+  /** Everything done at the desk, these changes among it. */
+  public Steps steps() {
+    return steps;
   }
 
   /** Whether there are changes that no file holds. */
@@ -124,9 +127,10 @@ public final class BatchListViewModel {
   private void take(String name, List<List<String>> after) {
     if (!after.equals(rows)) {
       List<List<String>> before = rows;
-      steps.note(new Steps.Step<>(name, before, List.copyOf(after)));
-      show(after);
-      edits.accept(new BatchEdit(name, before, after));
+      List<List<String>> kept = List.copyOf(after);
+      show(kept);
+      String told = words.of("edit.inList", name);
+      steps.note(new Steps.Step(this, told, () -> show(before), () -> show(kept)));
     }
   }
 
@@ -214,14 +218,14 @@ public final class BatchListViewModel {
     return free;
   }
 
-  /** Takes the last change back. */
+  /** Takes the last change back, wherever it was made. */
   public void undo() {
-    steps.undo().ifPresent(step -> show(step.before()));
+    steps.undo();
   }
 
   /** Does the change again that was taken back last. */
   public void redo() {
-    steps.redo().ifPresent(step -> show(step.after()));
+    steps.redo();
   }
 
   /**
@@ -261,7 +265,7 @@ public final class BatchListViewModel {
   }
 
   private void begin(Path from, List<List<String>> found) {
-    steps.clear();
+    steps.forget(this);
     file = Optional.of(from);
     saved = found;
     show(found);

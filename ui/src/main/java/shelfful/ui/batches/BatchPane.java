@@ -15,12 +15,12 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.app.BatchLines;
 import shelfful.app.KeepAFile;
 import shelfful.ui.look.Em;
+import shelfful.ui.look.FileBar;
 import shelfful.ui.words.Words;
 
 /** The batch list: the table, what can be done with it, and everything wrong with it. */
@@ -89,39 +89,23 @@ public final class BatchPane extends BorderPane {
     return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
   }
 
-  private FlowPane bar() {
-    Button plan = button("batches.plan", around.plan());
+  private FileBar bar() {
+    Button plan = FileBar.button(words, "batches.plan", around.plan());
     plan.getStyleClass().add("main-button");
-    FlowPane bar =
-        new FlowPane(
-            button(
-                "batches.open",
-                () -> around.toOpen().get().flatMap(model::open).ifPresent(this::preview)),
-            button("batches.save", this::save),
-            button("batches.saveAs", () -> around.toSave().get().ifPresent(model::save)),
-            button("batches.add", () -> table.begin(model.add())),
-            button("batches.duplicate", () -> model.duplicate(table.chosenRows())),
-            button("batches.delete", () -> model.delete(table.chosenRows())),
-            button("batches.paste", this::paste),
-            button("batches.undo", model::undo),
-            button("batches.redo", model::redo),
-            plan);
-    Label unsaved = new Label(words.of("batches.unsaved"));
-    unsaved.visibleProperty().bind(model.unsaved());
-    unsaved.managedProperty().bind(model.unsaved());
-    unsaved.getStyleClass().add("quiet");
-    bar.getChildren().add(unsaved);
-    bar.getStyleClass().addAll("tool-bar-row", "buttons");
-    bar.setHgap(8);
-    bar.setVgap(6);
-    return bar;
-  }
-
-  private Button button(String key, Runnable action) {
-    Button button = new Button(words.of(key));
-    button.setMinWidth(USE_PREF_SIZE);
-    button.setOnAction(event -> action.run());
-    return button;
+    return new FileBar(words)
+        .with(
+            "batches.open",
+            () -> around.toOpen().get().flatMap(model::open).ifPresent(this::preview))
+        .with("batches.save", this::save)
+        .with("batches.saveAs", () -> around.toSave().get().ifPresent(model::save))
+        .with("batches.add", () -> table.begin(model.add()))
+        .with("batches.duplicate", () -> model.duplicate(table.chosenRows()))
+        .with("batches.delete", () -> model.delete(table.chosenRows()))
+        .with("batches.paste", this::paste)
+        .with("batches.undo", model::undo, model.steps().nameOfLast())
+        .with("batches.redo", model::redo, model.steps().nameOfNext())
+        .with(plan)
+        .ending("batches.unsaved", model.unsaved());
   }
 
   private Label message() {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -16,9 +15,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import shelfful.app.BatchLines;
 import shelfful.app.PastedTable;
+import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
@@ -80,7 +79,7 @@ final class PastePane extends VBox {
 
   private FlowPane signs() {
     delimiter.getItems().setAll('\t', ';', ',');
-    delimiter.setConverter(new Named<>(sign -> words.of(DELIMITERS.get(sign))));
+    delimiter.setConverter(new ByWords<>(sign -> words.of(DELIMITERS.get(sign))));
     delimiter.valueProperty().addListener((property, was, is) -> ifByHand(() -> model.split(is)));
     Label label = new Label(words.of("paste.between"));
     label.setLabelFor(delimiter);
@@ -141,7 +140,7 @@ final class PastePane extends VBox {
     box.getItems().add("");
     box.getItems().addAll(BatchLines.headings());
     box.setConverter(
-        new Named<>(one -> one.isEmpty() ? words.of("paste.aside") : words.of("column." + one)));
+        new ByWords<>(one -> one.isEmpty() ? words.of("paste.aside") : words.of("column." + one)));
     box.setValue(table.mapping().get(column));
     box.setAccessibleText(words.of("paste.column", column + 1));
     box.setMaxWidth(Double.MAX_VALUE);
@@ -190,24 +189,5 @@ final class PastePane extends VBox {
       labels.add(cell);
     }
     return labels;
-  }
-
-  /** Shows things by their words; nobody types into these boxes. */
-  private static final class Named<T> extends StringConverter<T> {
-    private final Function<T, String> name;
-
-    Named(Function<T, String> name) {
-      this.name = name;
-    }
-
-    @Override
-    public String toString(T one) {
-      return one == null ? "" : name.apply(one);
-    }
-
-    @Override
-    public T fromString(String text) {
-      throw new UnsupportedOperationException("these boxes are not typed into");
-    }
   }
 }

@@ -36,6 +36,11 @@ record AskForFile(Words words, Window window, Consumer<String> shower) implement
     return save("saveSheets", ".pdf");
   }
 
+  @Override
+  public Answer beforeLeaving(String sentence) {
+    return new LeaveQuestion(words, window, sentence).answer();
+  }
+
   private Optional<Path> save(String key, String ending) {
     return ask(
             key,

@@ -3,11 +3,13 @@ package shelfful.ui.desk;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.OptionalInt;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import shelfful.app.LoadLimit;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.ui.look.Look;
@@ -36,14 +38,16 @@ public final class Desk extends Application {
     Words words = Words.in(settings.settings().get().language());
     RecoveryFolder recovery = RecoveryFolder.usual();
     model = new DeskViewModel(words, new FxTaskRunner(), LENGTH, recovery);
+    model.boundedBy(request -> OptionalInt.of(LoadLimit.of(request).pieces()));
     DeskWindow window =
         new DeskWindow(words, model, new AskForFile(words, stage, getHostServices()::showDocument));
-    Workshop workshop = new Workshop(words, settings, model, stage, SettingsFolder.here());
+    Workshop.Around around = new Workshop.Around(settings, window.leaving(), SettingsFolder.here());
+    Workshop workshop = new Workshop(words, model, around, stage);
     window.add(workshop.menu());
     window.offer(words.of("start.paste"), workshop::paste);
     stage.setOnCloseRequest(
         event -> {
-          if (!workshop.mayClose()) {
+          if (!window.leaving().mayClose()) {
             event.consume();
           }
         });
@@ -59,6 +63,7 @@ public final class Desk extends Application {
     stage.focusedProperty().addListener(changed -> window.requestLayout());
     stage.show();
     window.offer(recovery);
+    window.rehearse();
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
   }
 

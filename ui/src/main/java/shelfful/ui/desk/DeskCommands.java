@@ -137,6 +137,11 @@ final class DeskCommands {
     desk.commands().lock(desk.layerId().get());
   }
 
+  void lockKiln() {
+    desk.settle();
+    desk.commands().lockKiln();
+  }
+
   void undo() {
     desk.settle();
     desk.commands().undo();

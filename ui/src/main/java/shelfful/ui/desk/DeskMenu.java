@@ -1,6 +1,5 @@
 package shelfful.ui.desk;
 
-import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -9,7 +8,6 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
-import shelfful.edit.Edit;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.words.Words;
 
@@ -21,10 +19,11 @@ final class DeskMenu extends MenuBar {
   /**
    * What the menu reaches.
    *
+   * @param leaving asks before the plan on the desk is left behind unsaved
    * @param preview shows the sheets as they are printed
    */
   record Doors(
-      DeskCommands commands, Saving saving, Places places, ShelfView sheets, Runnable preview) {}
+      DeskCommands commands, Saving saving, Leaving leaving, ShelfView sheets, Runnable preview) {}
 
   DeskMenu(Words words, DeskViewModel model, Doors doors) {
     this.words = words;
@@ -38,8 +37,8 @@ final class DeskMenu extends MenuBar {
     return new Menu(
         words.of("menu.load"),
         null,
-        item("menu.open", "Shortcut+O", () -> doors.places().toOpen().ifPresent(model::open)),
-        item("menu.demo", "Shortcut+D", model::tryTheDemo),
+        item("menu.open", "Shortcut+O", () -> doors.leaving().toOpen().ifPresent(model::open)),
+        item("menu.demo", "Shortcut+D", () -> doors.leaving().plan(model::tryTheDemo)),
         new SeparatorMenuItem(),
         needsAPlan(item("menu.again", "Shortcut+R", model::planAgain)),
         needsAPlan(item("menu.fillUp", "Shortcut+Shift+R", model::fillUp)),
@@ -64,8 +63,8 @@ final class DeskMenu extends MenuBar {
   private Menu edit(DeskCommands commands) {
     MenuItem undo = item("menu.undo", "Shortcut+Z", commands::undo);
     MenuItem redo = item("menu.redo", "Shortcut+Shift+Z", commands::redo);
-    named(undo, "menu.undo", model.work().lastDone());
-    named(redo, "menu.redo", model.work().lastUndone());
+    named(undo, "menu.undo", model.steps().nameOfLast());
+    named(redo, "menu.redo", model.steps().nameOfNext());
     return new Menu(
         words.of("menu.edit"),
         null,
@@ -77,7 +76,8 @@ final class DeskMenu extends MenuBar {
         needsAPlan(item("menu.takeOut", "Shortcut+BackSpace", commands::takeOut)),
         needsAPlan(item("menu.pin", "Shortcut+J", commands::pin)),
         needsAPlan(item("menu.unpinAll", "Shortcut+Shift+J", commands::unpinAll)),
-        needsAPlan(item("menu.lock", "Shortcut+L", commands::lock)));
+        needsAPlan(item("menu.lock", "Shortcut+L", commands::lock)),
+        needsAPlan(item("menu.lockKiln", "Shortcut+Shift+L", commands::lockKiln)));
   }
 
   private Menu view(ShelfView sheets) {
@@ -93,15 +93,9 @@ final class DeskMenu extends MenuBar {
   }
 
   /** Says which step it is, and rests while there is none. */
-  private void named(MenuItem item, String key, ObservableValue<Optional<Edit>> step) {
-    Runnable update =
-        () -> {
-          item.setDisable(step.getValue().isEmpty());
-          String name = step.getValue().map(model.commands()::name).orElse("");
-          item.setText((words.of(key) + " " + name).strip());
-        };
-    update.run();
-    step.addListener((property, was, is) -> update.run());
+  private void named(MenuItem item, String key, ObservableValue<String> step) {
+    item.disableProperty().bind(step.map(String::isEmpty));
+    item.textProperty().bind(step.map(name -> (words.of(key) + " " + name).strip()));
   }
 
   private MenuItem needsAPlan(MenuItem item) {

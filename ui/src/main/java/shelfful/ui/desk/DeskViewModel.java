@@ -4,20 +4,24 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import shelfful.app.ChangedList;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.app.WorkFile;
-import shelfful.drawing.LayerList;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.JudgedLoad;
 import shelfful.load.LoadRequest;
+import shelfful.ui.hand.EditWords;
 import shelfful.ui.hand.HandCommands;
 import shelfful.ui.hand.HandViewModel;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 import shelfful.ui.work.WorkViewModel;
@@ -29,16 +33,17 @@ import shelfful.ui.work.WorkViewModel;
 public final class DeskViewModel {
   private final Words words;
   private final TaskRunner tasks;
+  private final Steps steps = new Steps();
   private final WorkViewModel work;
   private final HandViewModel hand;
   private final HandCommands commands;
   private final PlanningViewModel planning;
+  private final MostThatFits most;
   private final Opening opening;
   private final Drawings drawings;
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyStringWrapper layerId = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper pieceId = new ReadOnlyStringWrapper("");
+  private final Chosen chosen;
   private final ReadOnlyStringWrapper state = new ReadOnlyStringWrapper();
   private final ReadOnlyObjectWrapper<Optional<Notice>> notice =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -54,12 +59,19 @@ public final class DeskViewModel {
       Words words, TaskRunner tasks, SearchLength length, RecoveryFolder recovery) {
     this.words = words;
     this.tasks = tasks;
-    this.work = new WorkViewModel(tasks, recovery);
+    this.work = new WorkViewModel(tasks, recovery, steps, new EditWords(words)::of);
     this.hand = new HandViewModel(words, work, new DeskSpeech(shown));
+    this.chosen = new Chosen(shown::get, hand);
     this.commands = new HandCommands(words, work, hand);
     this.planning = new PlanningViewModel(this, words, tasks, length);
+    this.most = new MostThatFits(tasks, () -> say(last));
     this.opening = new Opening(this, words, tasks);
     this.drawings = new Drawings(tasks, this::show, this::failed);
+    steps.beforeTurning(
+        () -> {
+          planning.settle();
+          hand.putBack();
+        });
     state.set(words.of("state.empty"));
     work.plan().addListener((property, was, is) -> is.ifPresent(drawings::draw));
     work.onTrouble(sentence -> tell(new Notice(words.of("notice.notKept"), List.of(sentence))));
@@ -72,12 +84,12 @@ public final class DeskViewModel {
 
   /** The chosen layer's id; empty text without a load. */
   public ReadOnlyStringProperty layerId() {
-    return layerId.getReadOnlyProperty();
+    return chosen.layerId();
   }
 
   /** The chosen piece's id, standing or waiting; empty text when none is. */
   public ReadOnlyStringProperty pieceId() {
-    return pieceId.getReadOnlyProperty();
+    return chosen.pieceId();
   }
 
   /** How things stand, in a line. */
@@ -92,6 +104,11 @@ public final class DeskViewModel {
 
   ReadOnlyObjectProperty<Optional<Notice>> notice() {
     return notice.getReadOnlyProperty();
+  }
+
+  /** Everything done here, in the studio and in the list, in one order. */
+  public Steps steps() {
+    return steps;
   }
 
   /** The plan with its history and its file. */
@@ -135,10 +152,32 @@ public final class DeskViewModel {
     opening.demo();
   }
 
+  /** Makes ready for the first plan, while nobody waits for anything yet. */
+  void rehearse(Consumer<ShownLoad> unseen) {
+    tasks.startIdly(Rehearsal::run, load -> load.ifPresent(unseen), this::failed);
+  }
+
   /** Plans something new, in place of what is on the desk. */
   public void plan(LoadRequest request) {
     leave();
     planning.start(request);
+  }
+
+  /** Who works out how many pieces any setting of a request can hold; away from the screen. */
+  public void boundedBy(Function<LoadRequest, OptionalInt> other) {
+    most.boundedBy(other);
+  }
+
+  /** Whether a request is for most of what stands on the desk, so that it is the same work. */
+  boolean isOnDesk(LoadRequest request) {
+    return work.plan().get().filter(plan -> ChangedList.isOf(plan, request)).isPresent();
+  }
+
+  /** Plans a list that was changed: what stands and is still on it moves as little as can be. */
+  void planChanged(LoadRequest request) {
+    settle();
+    closeNotice();
+    planning.startChanged(request);
   }
 
   /** Plans again around everything pinned and locked. */
@@ -175,41 +214,17 @@ public final class DeskViewModel {
 
   /** Chooses a layer; one that the load does not have is passed over. */
   public void chooseLayer(String id) {
-    if (!id.equals(layerId.get()) && shown.get().flatMap(load -> load.layer(id)).isPresent()) {
-      hand.toLayer(id);
-      if (hand.held().get().isEmpty()) {
-        pieceId.set("");
-      }
-      layerId.set(id);
-    }
+    chosen.layer(id);
   }
 
   /** Chooses the layer that is loaded so many layers later; stops at the first and the last. */
   public void chooseLayerAfter(int steps) {
-    layerAfter(steps).ifPresent(this::chooseLayer);
-  }
-
-  private Optional<String> layerAfter(int steps) {
-    List<String> ids =
-        shown.get().stream()
-            .flatMap(load -> load.lists().layers().stream())
-            .map(LayerList::layerId)
-            .toList();
-    int wanted = ids.indexOf(layerId.get()) + steps;
-    return wanted >= 0 && wanted < ids.size() ? Optional.of(ids.get(wanted)) : Optional.empty();
+    chosen.layerAfter(steps);
   }
 
   /** Chooses a piece, or none with empty text; one on another layer brings that layer with it. */
   public void choosePiece(String id) {
-    if (hand.held().get().filter(held -> !held.pieceId().equals(id)).isPresent()) {
-      hand.setDown();
-    }
-    shown
-        .get()
-        .flatMap(load -> load.layerOf(id))
-        .filter(layer -> !layer.equals(layerId.get()))
-        .ifPresent(this::chooseLayer);
-    pieceId.set(id);
+    chosen.piece(id);
   }
 
   /** Does a short step on the screen's thread after what it has to do already. */
@@ -239,7 +254,12 @@ public final class DeskViewModel {
   void say(String end) {
     last = end;
     state.set(
-        shown.get().map(load -> new StateWords(words).of(load, planning.most(), end)).orElse(end));
+        shown
+            .get()
+            .map(
+                load ->
+                    new StateWords(words).of(load, most.of(load.judged().load().request()), end))
+            .orElse(end));
   }
 
   /** Shows loads in another way from now on, the one on the screen among them. */
@@ -266,27 +286,12 @@ public final class DeskViewModel {
 
   /** Another load; the chosen layer and piece stay chosen where it has them. */
   void show(ShownLoad load) {
-    String layer =
-        load.layerOf(pieceId.get())
-            .flatMap(load::layer)
-            .or(() -> load.layer(layerId.get()))
-            .or(() -> load.lists().layers().stream().findFirst())
-            .map(LayerList::layerId)
-            .orElse("");
-    boolean known =
-        load.layerOf(pieceId.get()).isPresent() || load.plan().waiting(pieceId.get()).isPresent();
-    layerId.set(layer);
+    chosen.beforeShowing(load);
     shown.set(Optional.of(load));
-    pieceId.set(known ? pieceId.get() : "");
+    chosen.onceShown(load);
     say(last);
+    most.ask(load.judged().load().request());
     // The settings may have changed while it was drawn.
     seeRight(load);
-  }
-
-  /** Says the most that any setting can hold, once that is known. */
-  void told(OptionalInt most) {
-    if (most.isPresent()) {
-      say(last);
-    }
   }
 }

@@ -1,6 +1,7 @@
 package shelfful.ui.desk;
 
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
@@ -8,10 +9,10 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import shelfful.app.RecoveryFolder;
-import shelfful.drawing.LayerList;
 import shelfful.drawing.LoadDrawing;
 import shelfful.inspect.Finding;
 import shelfful.ui.kilnview.KilnView;
@@ -26,9 +27,13 @@ import shelfful.ui.words.Words;
 
 /** The whole window: kiln, layer and lists side by side, kept in step with the view model. */
 public final class DeskWindow extends BorderPane {
+  /** The side of a picture that nobody sees, in pixels. */
+  private static final double UNSEEN = 400;
+
   private final Words words;
   private final DeskViewModel model;
   private final Saving saving;
+  private final Leaving leaving;
   private final ShelfView sheets = new ShelfView();
   private final KilnView kiln;
   private final Label seen = new Label();
@@ -51,21 +56,23 @@ public final class DeskWindow extends BorderPane {
     this.words = words;
     this.model = model;
     saving = new Saving(words, model, places);
+    leaving = new Leaving(words, places, saving.document());
     DeskCommands commands = new DeskCommands(words, model);
     kiln = new KilnView(words, model::chooseLayer);
     middle = new SheetPane(words, model, sheets, commands);
     in =
-        new PieceTable(words, row -> row.map(LayerList.Row::pieceId).ifPresent(model::choosePiece));
+        new PieceTable(
+            words, row -> row.map(one -> one.piece().pieceId()).ifPresent(model::choosePiece));
     waits = new WaitingList(words, model::choosePiece, () -> putIn(commands));
     problems = new ProblemList(words, this::point);
     desk = new SplitPane(left(words), middle, right());
-    desk.setDividerPositions(0.22, 0.68);
+    desk.setDividerPositions(0.2, 0.63);
     SplitPane.setResizableWithParent(desk.getItems().get(0), false);
     SplitPane.setResizableWithParent(desk.getItems().get(2), false);
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
     Look.dress(this, Settings.usual(Locale.ROOT));
-    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, places, sheets, this::showPreview);
+    DeskMenu.Doors doors = new DeskMenu.Doors(commands, saving, leaving, sheets, this::showPreview);
     menu = new DeskMenu(words, model, doors);
     setTop(new VBox(menu, new HeaderPane(words, model)));
     // The desk lies under the start from the first moment, so that it is laid out already when the
@@ -73,7 +80,7 @@ public final class DeskWindow extends BorderPane {
     in.rehearse();
     waits.rehearse();
     center.getChildren().add(desk);
-    start = new StartPane(words, () -> places.toOpen().ifPresent(model::open), model::tryTheDemo);
+    start = new StartPane(words, () -> leaving.toOpen().ifPresent(model::open), model::tryTheDemo);
     cover(start);
     setCenter(center);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -83,6 +90,35 @@ public final class DeskWindow extends BorderPane {
   /** Offers what an earlier run of the program left unsaved, if anything. */
   public void offer(RecoveryFolder recovery) {
     saving.offer(recovery);
+  }
+
+  /** Makes ready for the first plan, and paints one where nobody sees it. */
+  void rehearse() {
+    model.rehearse(
+        load -> {
+          model.later(
+              () ->
+                  unseen(
+                      new KilnView(words, id -> {}),
+                      view -> view.show(load.side(), load.lists().layers())));
+          model.later(
+              () ->
+                  unseen(
+                      new ShelfView(),
+                      view -> view.show(load.sheets(load.lists().layers().get(0).layerId()), "")));
+        });
+  }
+
+  private static <R extends Region> void unseen(R view, Consumer<R> shown) {
+    view.resize(UNSEEN, UNSEEN);
+    shown.accept(view);
+    view.layout();
+    view.snapshot(null, null);
+  }
+
+  /** Asks before unsaved work is left behind. */
+  Leaving leaving() {
+    return leaving;
   }
 
   /** Adds a menu behind the others. */
@@ -147,6 +183,7 @@ public final class DeskWindow extends BorderPane {
     if (finding.pieceIds().isEmpty() && !finding.layerId().isEmpty()) {
       model.chooseLayer(finding.layerId());
     }
+    middle.centre();
   }
 
   private void show(ShownLoad load) {
@@ -172,7 +209,7 @@ public final class DeskWindow extends BorderPane {
     middle.refresh();
     model.later(
         () -> {
-          load.layer(id).ifPresent(in::show);
+          load.layer(id).ifPresent(layer -> in.show(layer, new PieceRows(words, load).of(layer)));
           mark(model.pieceId().get());
         });
   }

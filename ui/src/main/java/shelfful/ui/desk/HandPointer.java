@@ -50,6 +50,10 @@ final class HandPointer implements Pointer {
   public boolean press(Spot at) {
     start = at;
     pressed = isCarrying() ? "" : pieceAt(at).orElse("");
+    if (!pressed.isEmpty()) {
+      // Chosen before it is carried, so that the lists are in step by then.
+      desk.choosePiece(pressed);
+    }
     return !pressed.isEmpty();
   }
 

@@ -20,12 +20,19 @@ final class LivePlanning implements PlanListener {
   private static final Duration LOOK = Duration.ofSeconds(1);
   private static final int PATIENCE = 10;
 
+  /** Nobody reads more than two figures a second. */
+  private static final Duration REST = Duration.ofMillis(500);
+
+  /** Planning waits for the screen this long at most, so that both do not want one processor. */
+  private static final Duration ASIDE = Duration.ofMillis(200);
+
   private final Planning planning;
   private final TaskRunner tasks;
   private final Watcher watcher;
   private final Function<InspectedLoad, ShownLoad> drawing;
   private final AtomicReference<ShownLoad> latest = new AtomicReference<>();
   private int quiet;
+  private boolean resting;
   private boolean over;
   private boolean gaveUp;
 
@@ -96,13 +103,26 @@ final class LivePlanning implements PlanListener {
   @Override
   public void better(InspectedLoad load) {
     if (latest.getAndSet(drawing.apply(load)) == null) {
-      tasks.show(this::tell);
+      tasks.showAndStandAside(this::tellSoon, ASIDE);
+    }
+  }
+
+  /** At once when nothing was told just before, so that the first plan does not wait. */
+  private void tellSoon() {
+    quiet = 0;
+    if (!resting) {
+      tell();
     }
   }
 
   private void tell() {
-    quiet = 0;
-    watcher.better(this, latest.getAndSet(null));
+    ShownLoad load = latest.getAndSet(null);
+    resting = load != null && !over;
+    if (resting) {
+      quiet = 0;
+      tasks.after(REST, this::tell);
+      watcher.better(this, load);
+    }
   }
 
   @Override

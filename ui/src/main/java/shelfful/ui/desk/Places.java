@@ -18,6 +18,16 @@ public interface Places {
   /** Where to save the sheets as PDF. */
   Optional<Path> forSheets();
 
+  /** What is to become of work that no file holds. */
+  enum Answer {
+    SAVE,
+    LEAVE,
+    STAY
+  }
+
+  /** What is to become of work that no file holds, told in a sentence. */
+  Answer beforeLeaving(String sentence);
+
   /** Shows a file with whatever the system has for it. */
   void show(Path file);
 }

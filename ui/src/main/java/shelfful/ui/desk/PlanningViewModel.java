@@ -2,10 +2,10 @@ package shelfful.ui.desk;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import shelfful.app.ChangedList;
 import shelfful.app.FillUp;
 import shelfful.app.PlanALoad;
 import shelfful.app.PlanAround;
@@ -26,8 +26,7 @@ final class PlanningViewModel {
   private final SearchLength length;
   private final ReadOnlyBooleanWrapper goesOn = new ReadOnlyBooleanWrapper();
   private Optional<LivePlanning> live = Optional.empty();
-  private Optional<Function<LoadRequest, OptionalInt>> bound = Optional.empty();
-  private OptionalInt most = OptionalInt.empty();
+  private Optional<WorkPlan> kept = Optional.empty();
   private boolean again;
 
   PlanningViewModel(DeskViewModel desk, Words words, TaskRunner tasks, SearchLength length) {
@@ -41,63 +40,48 @@ final class PlanningViewModel {
     return goesOn.getReadOnlyProperty();
   }
 
-  /** How many pieces any setting of what is planned can hold, where that is known. */
-  OptionalInt most() {
-    return most;
-  }
-
-  /** Who computes how many pieces any setting can hold; away from the screen's thread. */
-  void boundedBy(Function<LoadRequest, OptionalInt> other) {
-    bound = Optional.of(other);
-  }
-
   /** Plans something new. */
   void start(LoadRequest request) {
     again = false;
-    start(new PlanALoad(request), request, WorkPlan::of);
+    start(new PlanALoad(request), WorkPlan::of);
   }
 
   /** Plans what is on the desk again, around its pins and locks. */
   void startAgain() {
-    onDesk(PlanAround::again);
+    onDesk(PlanAround::again, Optional.empty());
   }
 
   /** Puts what waits into free places of what is on the desk, and moves nothing. */
   void startFillingUp() {
-    onDesk(FillUp::new);
+    onDesk(FillUp::new, Optional.empty());
   }
 
-  private void onDesk(Function<WorkPlan, Planning> way) {
+  /** Plans what is on the desk again for a list that was changed, moving little. */
+  void startChanged(LoadRequest request) {
+    desk.work()
+        .plan()
+        .get()
+        .map(plan -> new ChangedList(plan, request))
+        .ifPresent(change -> onDesk(plan -> change, Optional.of(change.carried())));
+  }
+
+  private void onDesk(Function<WorkPlan, Planning> way, Optional<WorkPlan> keeping) {
     Optional<WorkPlan> plan = desk.work().plan().get();
     if (plan.isPresent()) {
       again = true;
-      start(
-          way.apply(plan.get()),
-          plan.get().load().request(),
-          load -> new Edit.AdoptPlan(load).on(plan.get()));
+      kept = keeping.or(() -> plan);
+      start(way.apply(plan.get()), load -> new Edit.AdoptPlan(load).on(plan.get()));
     }
   }
 
-  private void start(Planning way, LoadRequest request, Function<Load, WorkPlan> onDesk) {
+  private void start(Planning way, Function<Load, WorkPlan> onDesk) {
     LivePlanning started =
         new LivePlanning(
             way, tasks, new Watching(), load -> desk.drawn(onDesk.apply(load.load()), load));
     live = Optional.of(started);
-    most = OptionalInt.empty();
     goesOn.set(true);
     desk.say(words.of("state.planning"));
     started.start(length);
-    bound.ifPresent(
-        asked ->
-            tasks.start(
-                () -> asked.apply(request), found -> bounded(started, found), desk::failed));
-  }
-
-  private void bounded(LivePlanning of, OptionalInt found) {
-    if (live.filter(one -> one == of).isPresent()) {
-      most = found;
-      desk.told(found);
-    }
   }
 
   void stop() {
@@ -136,7 +120,7 @@ final class PlanningViewModel {
       desk.work().begin(best.plan(), Optional.empty());
     } else if (before.get().load().equals(load)) {
       desk.work().showAgain();
-    } else if (PlanAround.keeps(before.get(), load)) {
+    } else if (PlanAround.keeps(kept.orElseThrow(), load)) {
       desk.work().apply(new Edit.AdoptPlan(load));
     } else {
       desk.tell(new Notice(words.of("notice.pinsMoved"), List.of()));

@@ -43,6 +43,18 @@ final class Saving {
     }
   }
 
+  /** The plan on the desk, to be asked about before it is left behind. */
+  Leaving.Document document() {
+    return new Leaving.Document(
+        words.of("leave.plan"),
+        desk.work().unsaved()::get,
+        () -> {
+          save();
+          return !desk.work().unsaved().get();
+        },
+        desk.work()::drop);
+  }
+
   /** Saves the work in another file, which it then belongs to. */
   void saveAs() {
     desk.settle();

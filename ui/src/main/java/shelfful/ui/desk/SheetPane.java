@@ -45,6 +45,7 @@ final class SheetPane extends VBox {
       label.setWrapText(true);
       label.setMinHeight(USE_PREF_SIZE);
     }
+    sheets.lettersProperty().bind(Em.of(under, ShelfView.LETTERS));
     setVgrow(sheets, Priority.ALWAYS);
     getChildren().addAll(bar(), sheets, new HandBar(words, model, commands));
     sheets.onPointer(
@@ -123,9 +124,14 @@ final class SheetPane extends VBox {
   private void paper(ShownLoad load, Optional<Held> held) {
     String id = model.layerId().get();
     int rows = load.layer(id).map(layer -> layer.rows().size()).orElse(0);
-    sheets.show(
-        held.map(one -> load.without(id, one.pieceId())).orElseGet(() -> load.sheets(id)),
-        words.of("sheet.text", id, rows));
+    String told = words.of("sheet.text", id, rows);
+    if (held.isPresent()) {
+      sheets.show(load.without(id, held.get().pieceId()), told);
+    } else if (model.planning().get()) {
+      sheets.showSoon(load.sheets(id), told);
+    } else {
+      sheets.show(load.sheets(id), told);
+    }
   }
 
   /** A piece that was set down stays painted until the plan with it is drawn. */
@@ -135,13 +141,21 @@ final class SheetPane extends VBox {
       return;
     }
     if (is.isPresent()) {
-      if (!was.map(Held::pieceId).equals(is.map(Held::pieceId))) {
-        paper(load.get(), is);
-        pointOut();
-      }
       over(is.get());
+      if (!was.map(Held::pieceId).equals(is.map(Held::pieceId))) {
+        // The piece may be seen at both places for a frame; the hand does not wait for the paper.
+        model.later(this::lift);
+      }
     } else if (isDrawn(load.get())) {
       refresh();
+    }
+  }
+
+  private void lift() {
+    Optional<Held> held = model.hand().held().get();
+    if (held.isPresent()) {
+      model.shown().get().ifPresent(load -> paper(load, held));
+      pointOut();
     }
   }
 
@@ -171,6 +185,15 @@ final class SheetPane extends VBox {
         view.at(figure.line().to()),
         held.figure(),
         held.isForbidden());
+  }
+
+  /** Brings the chosen piece to the middle where the picture is larger than its window. */
+  void centre() {
+    model
+        .shown()
+        .get()
+        .flatMap(load -> load.ring(model.layerId().get(), model.pieceId().get()))
+        .ifPresent(ring -> sheets.centreOn(ring.at()));
   }
 
   /** Points out the chosen piece. */

@@ -16,6 +16,7 @@ import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.JudgedLoad;
 import shelfful.inspect.LayerFigures;
+import shelfful.inspect.Neighbours;
 import shelfful.measure.Length;
 import shelfful.measure.LengthUnit;
 import shelfful.ui.shelfview.ShelfView;
@@ -31,6 +32,7 @@ import shelfful.ui.shelfview.ShelfView;
  * @param lists what is in and what waits
  * @param picture of its layers
  * @param sheets the picture of each layer by its id
+ * @param neighbours what each piece comes closest to
  */
 record ShownLoad(
     WorkPlan plan,
@@ -39,7 +41,8 @@ record ShownLoad(
     KilnSide side,
     LoadLists lists,
     LayerPicture picture,
-    Map<String, Sheet> sheets) {
+    Map<String, Sheet> sheets,
+    Neighbours neighbours) {
   private static final double SIDE_HEIGHT = 160;
 
   /** Draws a plan; takes as long as drawing takes, so not on the screen's thread. */
@@ -56,7 +59,8 @@ record ShownLoad(
         KilnSide.of(judged, SIDE_HEIGHT),
         LoadLists.of(judged, unit),
         picture,
-        sheets);
+        sheets,
+        Neighbours.of(judged.load()));
   }
 
   /** The load if it breaks no rule, to be saved and printed. */
@@ -93,11 +97,19 @@ record ShownLoad(
 
   /** What a piece is called on its layer: number and form. */
   Optional<String> nameOf(String pieceId) {
+    return rowOf(pieceId).map(row -> row.number() + " " + row.form());
+  }
+
+  /** The number of a piece on its layer. */
+  Optional<String> numberOf(String pieceId) {
+    return rowOf(pieceId).map(row -> Integer.toString(row.number()));
+  }
+
+  private Optional<LayerList.Row> rowOf(String pieceId) {
     return lists.layers().stream()
         .flatMap(layer -> layer.rows().stream())
         .filter(row -> row.holds(pieceId))
-        .findFirst()
-        .map(row -> row.number() + " " + row.form());
+        .findFirst();
   }
 
   /** The picture of a layer; none for a layer that the load does not have. */

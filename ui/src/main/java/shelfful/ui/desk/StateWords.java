@@ -16,7 +16,7 @@ record StateWords(Words words) {
   String of(ShownLoad load, OptionalInt most, String last) {
     StringBuilder line = new StringBuilder();
     line.append(words.of("state.counts", load.lists().counts(), load.lists().layers().size()));
-    most.ifPresent(count -> line.append(words.of("state.most", count)));
+    most.ifPresent(count -> line.append(limit(load, count)));
     load.smallestGap()
         .ifPresent(gap -> line.append(words.of("state.gap", LengthText.write(gap, load.unit()))));
     int faults = load.judged().faults().size();
@@ -25,5 +25,11 @@ record StateWords(Words words) {
     }
     line.append(". ").append(last);
     return line.toString().strip();
+  }
+
+  /** Full is what holds as many as any setting can, and breaks no rule. */
+  private String limit(ShownLoad load, int most) {
+    boolean full = load.judged().load().placed() == most && load.judged().faults().isEmpty();
+    return words.of(full ? "state.full" : "state.most", most);
   }
 }

@@ -9,15 +9,13 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonBar;
-import javafx.scene.control.ButtonType;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import shelfful.app.OpenAList;
+import shelfful.load.LoadRequest;
 import shelfful.ui.batches.BatchListViewModel;
 import shelfful.ui.batches.BatchPane;
 import shelfful.ui.batches.ColumnMemory;
@@ -38,6 +36,9 @@ final class Workshop {
   private final Words words;
   private final SettingsViewModel settings;
   private final DeskViewModel desk;
+  private final Leaving leaving;
+  private final Leaving.Document studioFile;
+  private final Leaving.Document listFile;
   private final StudioViewModel studio;
   private final BatchListViewModel batches;
   private final Stage owner;
@@ -48,24 +49,67 @@ final class Workshop {
   /**
    * Begins with the studio that was open last, or that of the demo, and an empty list.
    *
-   * @param folder of the settings, where it is noted what was open and what columns were taken for
+   * @param around what the windows ask of the program
    * @param owner the desk's own window, with which these are closed
    */
-  Workshop(Words words, SettingsViewModel settings, DeskViewModel desk, Stage owner, Path folder) {
-    this.memory = ColumnMemory.in(folder);
-    this.last = new LastStudio(folder);
+  Workshop(Words words, DeskViewModel desk, Around around, Stage owner) {
+    this.memory = ColumnMemory.in(around.folder());
+    this.last = new LastStudio(around.folder());
     this.words = words;
     this.owner = owner;
-    this.settings = settings;
+    this.settings = around.settings();
+    this.leaving = around.leaving();
     this.desk = desk;
-    studio = new StudioViewModel(manner(settings.settings().get()), Demo.studio(), edit -> {});
-    batches = new BatchListViewModel(words, studio.studio().get(), edit -> {});
+    studio = new StudioViewModel(manner(settings.settings().get()), Demo.studio(), desk.steps());
+    batches = new BatchListViewModel(words, studio.studio().get(), desk.steps());
+    studioFile = studioFile();
+    listFile = listFile();
+    leaving.watch(studioFile);
+    leaving.watch(listFile);
     last.file().ifPresent(studio::open);
     batches.use(studio.studio().get());
     studio.studio().addListener((property, was, is) -> batches.use(is));
     studio.unsaved().addListener((property, was, is) -> studio.file().ifPresent(last::note));
     settings.settings().addListener((property, was, is) -> follow(is));
     follow(settings.settings().get());
+  }
+
+  /**
+   * What the windows ask of the program.
+   *
+   * @param leaving asks before unsaved work is left behind
+   * @param folder of the settings, where it is noted what was open and what columns were taken for
+   */
+  record Around(SettingsViewModel settings, Leaving leaving, Path folder) {}
+
+  private Leaving.Document studioFile() {
+    return new Leaving.Document(
+        words.of("leave.studio"),
+        studio.unsaved()::get,
+        () -> {
+          studio.file().or(this::whereStudio).ifPresent(studio::save);
+          return !studio.unsaved().get();
+        },
+        () -> {});
+  }
+
+  private Leaving.Document listFile() {
+    return new Leaving.Document(
+        words.of("leave.list"),
+        batches.unsaved()::get,
+        () -> {
+          batches.file().or(this::whereList).ifPresent(batches::save);
+          return !batches.unsaved().get();
+        },
+        () -> {});
+  }
+
+  private Optional<Path> whereStudio() {
+    return ask("studio.title", "tools.studioKind", true, "*.json");
+  }
+
+  private Optional<Path> whereList() {
+    return ask("batches.title", "tools.listKind", true, "*.csv", "*.json");
   }
 
   private Manner manner(Settings now) {
@@ -101,8 +145,11 @@ final class Workshop {
                 words,
                 studio,
                 new StudioPane.Files(
-                    () -> ask("studio.title", "tools.studioKind", false, "*.json"),
-                    () -> ask("studio.title", "tools.studioKind", true, "*.json"))));
+                    () ->
+                        leaving.mayLeave(studioFile)
+                            ? ask("studio.title", "tools.studioKind", false, "*.json")
+                            : Optional.empty(),
+                    this::whereStudio)));
   }
 
   /** Shows the batch list with what is on the clipboard, to be looked at before it is taken. */
@@ -121,8 +168,11 @@ final class Workshop {
                 words,
                 batches,
                 new BatchPane.Surroundings(
-                    () -> ask("batches.title", "tools.listKind", false, "*.csv", "*.json"),
-                    () -> ask("batches.title", "tools.listKind", true, "*.csv", "*.json"),
+                    () ->
+                        leaving.mayLeave(listFile)
+                            ? ask("batches.title", "tools.listKind", false, "*.csv", "*.json")
+                            : Optional.empty(),
+                    this::whereList,
                     BatchPane::systemClipboard,
                     memory,
                     this::plan)));
@@ -138,20 +188,6 @@ final class Workshop {
         });
   }
 
-  /** Asks before changes that no file holds are lost; true when there are none. */
-  boolean mayClose() {
-    if (!studio.unsaved().get() && !batches.unsaved().get()) {
-      return true;
-    }
-    ButtonType stay = new ButtonType(words.of("tools.stay"), ButtonBar.ButtonData.CANCEL_CLOSE);
-    ButtonType leave = new ButtonType(words.of("tools.leave"), ButtonBar.ButtonData.OK_DONE);
-    Alert question = new Alert(Alert.AlertType.NONE, words.of("tools.unsaved"), leave, stay);
-    question.initOwner(owner);
-    question.setTitle(words.of("window.title"));
-    Look.dress(question.getDialogPane(), settings.settings().get());
-    return question.showAndWait().filter(answer -> answer == leave).isPresent();
-  }
-
   /** The window of this title, if it was ever opened. */
   Optional<Stage> window(String key) {
     return Optional.ofNullable(open.get(key));
@@ -159,7 +195,16 @@ final class Workshop {
 
   private void plan() {
     OpenAList.request(studio.studio().get(), batches.batches(), LocalDate.now())
-        .ifPresentOrElse(desk::plan, () -> batches.tell("batches.nothingToFire"));
+        .ifPresentOrElse(this::plan, () -> batches.tell("batches.nothingToFire"));
+  }
+
+  /** What is still the same work is one more step; other work takes the place of the plan. */
+  private void plan(LoadRequest request) {
+    if (desk.isOnDesk(request)) {
+      desk.planChanged(request);
+    } else {
+      leaving.plan(() -> desk.plan(request));
+    }
   }
 
   private void show(String title, Supplier<Parent> content) {

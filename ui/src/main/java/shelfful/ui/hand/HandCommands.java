@@ -76,39 +76,27 @@ public final class HandCommands {
                             layerId)));
   }
 
-  /** Takes the last step back. */
+  /** Locks every layer, or, when all are, lets them go. */
+  public void lockKiln() {
+    hand.setDown();
+    on(
+        plan -> {
+          boolean hold = new Edit.LockKiln(true).fits(plan);
+          String key = hold ? "hand.lockedKiln" : "hand.unlockedKiln";
+          return Optional.of(done(new Edit.LockKiln(hold), key, plan.load().layers().size()));
+        });
+  }
+
+  /** Takes the last step back, whatever it was done to. */
   public void undo() {
     hand.putBack();
-    work.lastDone().get().ifPresent(edit -> hand.tell(words.of("hand.undone", name(edit))));
-    work.undo();
+    work.steps().undo().ifPresent(step -> hand.tell(words.of("hand.undone", step.name())));
   }
 
   /** Does the step again that was taken back last. */
   public void redo() {
     hand.putBack();
-    work.lastUndone().get().ifPresent(edit -> hand.tell(words.of("hand.redone", name(edit))));
-    work.redo();
-  }
-
-  /** What a step is called. */
-  public String name(Edit edit) {
-    String about = "";
-    if (edit instanceof Edit.MovePiece one) {
-      about = one.pieceId();
-    } else if (edit instanceof Edit.TurnPiece one) {
-      about = one.pieceId();
-    } else if (edit instanceof Edit.SendToLayer one) {
-      about = one.place().pieceId() + " → " + one.layerId();
-    } else if (edit instanceof Edit.PutIn one) {
-      about = one.place().pieceId() + " → " + one.layerId();
-    } else if (edit instanceof Edit.TakeOut one) {
-      about = one.reason().pieceId();
-    } else if (edit instanceof Edit.PinPiece one) {
-      about = one.pieceId();
-    } else if (edit instanceof Edit.LockLayer one) {
-      about = one.layerId();
-    }
-    return words.of("edit." + edit.getClass().getSimpleName(), about).strip();
+    work.steps().redo().ifPresent(step -> hand.tell(words.of("hand.redone", step.name())));
   }
 
   private String done(Edit edit, String key, Object about) {

@@ -34,6 +34,7 @@ public final class KilnView extends Region {
   private final ToggleGroup group = new ToggleGroup();
   private final List<LayerButton> buttons = new ArrayList<>();
   private Optional<KilnSide> side = Optional.empty();
+  private List<String> shown = List.of();
 
   /**
    * Shows nothing yet.
@@ -68,6 +69,11 @@ public final class KilnView extends Region {
 
   /** Shows another load. */
   public void show(KilnSide other, List<LayerList> layers) {
+    List<String> words = layers.stream().map(this::told).toList();
+    if (side.filter(other::equals).isPresent() && words.equals(shown)) {
+      return;
+    }
+    shown = words;
     side = Optional.of(other);
     getChildren().removeAll(buttons);
     buttons.clear();
@@ -84,14 +90,7 @@ public final class KilnView extends Region {
     button.setAlignment(isAtRight(room) ? Pos.BOTTOM_RIGHT : Pos.BOTTOM_LEFT);
     layers.stream()
         .filter(layer -> layer.layerId().equals(room.layerId()))
-        .map(
-            layer ->
-                words.of(
-                    "kiln.layer",
-                    layer.layerId(),
-                    layer.shelf(),
-                    layer.rows().size(),
-                    layer.clearHeight()))
+        .map(this::told)
         .forEach(button::setAccessibleText);
     button
         .selectedProperty()
@@ -102,6 +101,11 @@ public final class KilnView extends Region {
               }
             });
     return button;
+  }
+
+  private String told(LayerList layer) {
+    return words.of(
+        "kiln.layer", layer.layerId(), layer.shelf(), layer.rows().size(), layer.clearHeight());
   }
 
   /** Marks a layer as the chosen one. */

@@ -1,10 +1,10 @@
 package shelfful.ui.lists;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.DoubleBinding;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -25,6 +25,11 @@ public final class PieceTable extends VBox {
   private static final double NUMBER = 48;
   private static final double PIECE = 178;
   private static final double PLACE = 112;
+
+  /** As many as are in sight at once. */
+  private static final int REHEARSED = 16;
+
+  private static final double NEAREST = 70;
   private static final double ROW = 40;
 
   /** A wide letter of a heading, in pixels at 100 %. */
@@ -36,14 +41,14 @@ public final class PieceTable extends VBox {
   private final Words words;
   private final Label heading = new Label();
   private final Label explained = new Label();
-  private final TableView<LayerList.Row> table = new TableView<>();
+  private final TableView<PieceRow> table = new TableView<>();
 
   /**
    * Shows nothing yet.
    *
    * @param choose is told the row that is chosen, or that none is
    */
-  public PieceTable(Words words, Consumer<Optional<LayerList.Row>> choose) {
+  public PieceTable(Words words, Consumer<Optional<PieceRow>> choose) {
     this.words = words;
     getStyleClass().add("piece-table");
     heading.getStyleClass().add("heading");
@@ -65,27 +70,39 @@ public final class PieceTable extends VBox {
 
   /** Columns as wide as their words at any size of letters; what is left goes to the middle one. */
   private void addColumns() {
-    var number = column("in.number", row -> Integer.toString(row.number()), row -> "");
-    var piece = column("in.piece", LayerList.Row::form, LayerList.Row::glaze);
-    var place = column("in.place", LayerList.Row::place, LayerList.Row::pointing);
-    double named = number.getText().length() * LETTER + BAR;
-    number.prefWidthProperty().bind(Em.of(explained, Math.max(named, NUMBER)));
+    var number = column("in.number", row -> Integer.toString(row.piece().number()), row -> "");
+    var piece = column("in.piece", row -> row.piece().form(), row -> row.piece().glaze());
+    var place = column("in.place", row -> row.piece().place(), row -> row.piece().pointing());
+    var nearest =
+        column(
+            "in.nearest",
+            PieceRow::gap,
+            row -> row.nearest().isEmpty() ? "" : words.of("in.nearestTo", row.nearest()));
+    number.prefWidthProperty().bind(Em.of(explained, Math.max(named(number), NUMBER)));
+    nearest.prefWidthProperty().bind(Em.of(explained, Math.max(named(nearest), NEAREST)));
     place.prefWidthProperty().bind(Em.of(explained, PLACE));
     DoubleBinding left =
         table
             .widthProperty()
             .subtract(number.widthProperty())
             .subtract(place.widthProperty())
+            .subtract(nearest.widthProperty())
             .subtract(BAR);
     piece.prefWidthProperty().bind(Bindings.max(Em.of(explained, PIECE), left));
     table.getColumns().add(number);
     table.getColumns().add(piece);
     table.getColumns().add(place);
+    table.getColumns().add(nearest);
   }
 
-  private TableColumn<LayerList.Row, LayerList.Row> column(
-      String title, Function<LayerList.Row, String> first, Function<LayerList.Row, String> second) {
-    TableColumn<LayerList.Row, LayerList.Row> column = new TableColumn<>(words.of(title));
+  /** What a column's heading needs. */
+  private static double named(TableColumn<?, ?> column) {
+    return column.getText().length() * LETTER + BAR;
+  }
+
+  private TableColumn<PieceRow, PieceRow> column(
+      String title, Function<PieceRow, String> first, Function<PieceRow, String> second) {
+    TableColumn<PieceRow, PieceRow> column = new TableColumn<>(words.of(title));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue()));
     column.setCellFactory(view -> new TwoLineCell<>(first, second));
     column.setSortable(false);
@@ -93,47 +110,55 @@ public final class PieceTable extends VBox {
     return column;
   }
 
-  private TableRow<LayerList.Row> row() {
+  private TableRow<PieceRow> row() {
     return new TableRow<>() {
       @Override
-      protected void updateItem(LayerList.Row row, boolean empty) {
+      protected void updateItem(PieceRow row, boolean empty) {
         super.updateItem(row, empty);
         setAccessibleText(empty ? null : told(row));
       }
     };
   }
 
-  private String told(LayerList.Row row) {
-    String told = words.of("in.row", row.number(), row.form(), row.glaze(), row.place());
-    String pointing = row.pointing().isEmpty() ? "" : words.of("in.rowPointing", row.pointing());
-    String upwards =
-        row.upwards().stream().map(one -> ". " + one.told()).collect(Collectors.joining());
-    return told + pointing + upwards;
+  private String told(PieceRow row) {
+    LayerList.Row piece = row.piece();
+    StringBuilder told = new StringBuilder();
+    told.append(words.of("in.row", piece.number(), piece.form(), piece.glaze(), piece.place()));
+    if (!piece.pointing().isEmpty()) {
+      told.append(words.of("in.rowPointing", piece.pointing()));
+    }
+    if (!row.gap().isEmpty()) {
+      told.append(words.of("in.rowNearest", row.nearest(), row.gap()));
+    }
+    piece.upwards().forEach(one -> told.append(". ").append(one.told()));
+    return told.append(row.status()).toString();
   }
 
   /**
-   * Lays out a row that says nothing, so that the first real ones need not wait for all that a row
+   * Lays out rows that say nothing, so that the first real ones need not wait for all that a row
    * takes to be made ready.
    */
   public void rehearse() {
     Length none = Length.ZERO;
-    table
-        .getItems()
-        .setAll(new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none, List.of()));
+    LayerList.Row piece =
+        new LayerList.Row(0, "", "–", "–", "–", "–", Point.ORIGIN, none, List.of());
+    table.getItems().setAll(Collections.nCopies(REHEARSED, new PieceRow(piece, "–", "–", "")));
   }
 
   /** Shows another layer. */
-  public void show(LayerList layer) {
+  public void show(LayerList layer, List<PieceRow> rows) {
     heading.setText(words.of("in.heading", layer.layerId()));
     explained.setText(words.of("in.placeText", layer.explained()));
     table.setAccessibleText(words.of("in.text", layer.layerId()));
-    table.getItems().setAll(layer.rows());
+    if (!table.getItems().equals(rows)) {
+      table.getItems().setAll(rows);
+    }
   }
 
   /** Marks a piece as the chosen one, or none. */
   public void mark(String pieceId) {
-    Optional<LayerList.Row> row =
-        table.getItems().stream().filter(one -> one.holds(pieceId)).findFirst();
+    Optional<PieceRow> row =
+        table.getItems().stream().filter(one -> one.piece().holds(pieceId)).findFirst();
     row.filter(one -> !one.equals(table.getSelectionModel().getSelectedItem()))
         .ifPresent(
             one -> {

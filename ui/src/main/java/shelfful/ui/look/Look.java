@@ -31,6 +31,16 @@ public final class Look {
         String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", LETTERS * settings.scale() / 100));
   }
 
+  /** Dresses content like other content that is dressed already, as it is now. */
+  public static void dressLike(Parent content, Parent other) {
+    content.getStyleClass().add(STYLE);
+    String own = Look.class.getResource("look.css").toExternalForm().replace("look.css", "");
+    other.getStylesheets().stream()
+        .filter(sheet -> sheet.startsWith(own))
+        .forEach(content.getStylesheets()::add);
+    content.setStyle(other.getStyle());
+  }
+
   /** Dresses content now and with every change of the settings. */
   public static void follow(Parent content, ObservableValue<Settings> settings) {
     dress(content, settings.getValue());

@@ -6,7 +6,6 @@ import java.util.function.Function;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import javafx.util.StringConverter;
 import shelfful.drawing.PaperSize;
 import shelfful.measure.LengthUnit;
 import shelfful.ui.words.Language;
@@ -62,7 +61,7 @@ public final class SettingsPane extends GridPane {
       Function<T, String> shown) {
     ComboBox<T> box = new ComboBox<>();
     box.getItems().setAll(choices);
-    box.setConverter(new Shown<>(shown));
+    box.setConverter(new ByWords<>(shown));
     box.setValue(now.apply(model.settings().get()));
     box.setId("settings-" + key);
     box.setMaxWidth(Double.MAX_VALUE);
@@ -74,23 +73,5 @@ public final class SettingsPane extends GridPane {
     label.setMinHeight(USE_PREF_SIZE);
     box.setAccessibleText(label.getText());
     addRow(getRowCount(), label, box);
-  }
-
-  private static final class Shown<T> extends StringConverter<T> {
-    private final Function<T, String> words;
-
-    Shown(Function<T, String> words) {
-      this.words = words;
-    }
-
-    @Override
-    public String toString(T one) {
-      return one == null ? "" : words.apply(one);
-    }
-
-    @Override
-    public T fromString(String text) {
-      throw new UnsupportedOperationException("these boxes are not typed into");
-    }
   }
 }

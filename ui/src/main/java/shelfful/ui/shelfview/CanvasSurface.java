@@ -45,11 +45,16 @@ public final class CanvasSurface {
 
   /** Paints the white paper and every mark on it; leaves the canvas's own settings as they were. */
   public static void paint(Sheet sheet, GraphicsContext canvas) {
+    paint(sheet, sheet.marks(), canvas);
+  }
+
+  /** Paints the white paper and some of the marks on it. */
+  static void paint(Sheet sheet, List<Mark> marks, GraphicsContext canvas) {
     canvas.save();
     canvas.setFill(Color.WHITE);
     canvas.fillRect(0, 0, sheet.width(), sheet.height());
     canvas.restore();
-    paint(sheet.marks(), canvas);
+    paint(marks, canvas);
   }
 
   /** Paints marks over whatever is there; leaves the canvas's own settings as they were. */

@@ -18,15 +18,24 @@ final class OverlayPainter {
   private static final double LINE_WIDTH = 2.5;
   private static final double CASING = 5.5;
   private static final double TICK = 6;
-  private static final double PADDING = 5;
-  private static final double AWAY = 30;
-  private static final Font FONT = Font.font("DejaVu Sans", FontWeight.BOLD, 14);
+
+  /** Shares of the letters' size. */
+  private static final double PADDING = 0.36;
+
+  private static final double AWAY = 2.1;
 
   private final GraphicsContext brush;
   private final ShelfViewport seen;
   private final Canvas canvas;
+  private final Font font;
 
-  OverlayPainter(Canvas canvas, ShelfViewport seen) {
+  /**
+   * A painter for one look through a window.
+   *
+   * @param letters the size of a figure's letters, in pixels
+   */
+  OverlayPainter(Canvas canvas, ShelfViewport seen, double letters) {
+    this.font = Font.font("DejaVu Sans", FontWeight.BOLD, letters);
     this.canvas = canvas;
     this.brush = canvas.getGraphicsContext2D();
     this.seen = seen;
@@ -63,7 +72,8 @@ final class OverlayPainter {
     double acrossY = length > 0 ? (toX - fromX) / length : 1;
     tick(fromX, fromY, acrossX * TICK, acrossY * TICK, colour);
     tick(toX, toY, acrossX * TICK, acrossY * TICK, colour);
-    label(measure, (fromX + toX) / 2 + acrossX * AWAY, (fromY + toY) / 2 + acrossY * AWAY);
+    double away = AWAY * font.getSize();
+    label(measure, (fromX + toX) / 2 + acrossX * away, (fromY + toY) / 2 + acrossY * away);
   }
 
   private void tick(double x, double y, double right, double down, Color colour) {
@@ -82,9 +92,10 @@ final class OverlayPainter {
   private void label(Overlay.Measure measure, double x, double y) {
     String words = measure.forbidden() ? "✕ " + measure.figure() : measure.figure();
     Text laid = new Text(words);
-    laid.setFont(FONT);
-    double width = laid.getLayoutBounds().getWidth() + 2 * PADDING;
-    double height = laid.getLayoutBounds().getHeight() + PADDING;
+    laid.setFont(font);
+    double padding = PADDING * font.getSize();
+    double width = laid.getLayoutBounds().getWidth() + 2 * padding;
+    double height = laid.getLayoutBounds().getHeight() + padding;
     double left = Math.max(2, Math.min(canvas.getWidth() - width - 2, x - width / 2));
     double top = Math.max(2, Math.min(canvas.getHeight() - height - 2, y - height / 2));
     brush.setFill(measure.forbidden() ? WARNING : Color.WHITE);
@@ -93,7 +104,7 @@ final class OverlayPainter {
     brush.setLineWidth(1.5);
     brush.strokeRect(left, top, width, height);
     brush.setFill(measure.forbidden() ? Color.WHITE : LINE);
-    brush.setFont(FONT);
+    brush.setFont(font);
     brush.setTextAlign(TextAlignment.CENTER);
     brush.setTextBaseline(VPos.CENTER);
     brush.fillText(words, left + width / 2, top + height / 2);

@@ -2,14 +2,15 @@ package shelfful.ui.shelfview;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
+import shelfful.drawing.Box;
 import shelfful.drawing.Sheet;
 import shelfful.drawing.Spot;
 
@@ -19,22 +20,26 @@ import shelfful.drawing.Spot;
  * painted by itself.
  */
 public final class ShelfView extends Region {
+  /** The size of the letters of figures over the paper, in pixels at 100 %. */
+  public static final double LETTERS = 14;
+
   private static final double STEP = 1.25;
 
   /** Larger pictures are beyond some graphics cards; in pixels. */
   private static final double LARGEST = 4096;
 
   private static final double CLICK = 4;
-  private static final Color SHADOW = Color.rgb(60, 45, 35, 0.14);
 
-  private final Canvas canvas = new Canvas();
+  private final PaperCanvas canvas = new PaperCanvas();
   private final Canvas over = new Canvas();
   private List<Sheet> sheets = List.of();
   private Optional<Ring> ring = Optional.empty();
   private Optional<ShelfViewport> viewport = Optional.empty();
   private Overlay overlay = Overlay.NONE;
   private Pointer pointer = Pointer.none();
+  private final DoubleProperty letters = new SimpleDoubleProperty(LETTERS);
   private boolean taken;
+  private boolean isClear = true;
   private MouseEvent lastDrag;
   private double dragged;
 
@@ -42,7 +47,9 @@ public final class ShelfView extends Region {
   public ShelfView() {
     getStyleClass().add("shelf-view");
     over.setMouseTransparent(true);
-    getChildren().addAll(canvas, over);
+    over.setViewOrder(-1);
+    getChildren().addAll(canvas.nodes());
+    getChildren().add(over);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setMinSize(120, 120);
@@ -50,6 +57,7 @@ public final class ShelfView extends Region {
     setOnMousePressed(this::pressed);
     setOnMouseDragged(this::dragged);
     setOnMouseReleased(this::released);
+    letters.addListener(changed -> paintOver());
     setOnMouseMoved(event -> paper(event).ifPresent(at -> pointer.move(at, event.isShiftDown())));
   }
 
@@ -61,13 +69,44 @@ public final class ShelfView extends Region {
    */
   public record Ring(Spot at, double radius) {}
 
-  /** Shows other sheets; the zoom stays where their size is the same. */
+  /** Shows other sheets at once; the zoom stays where their size is the same. */
   public void show(List<Sheet> others, String told) {
+    show(others, told, false);
+  }
+
+  /** Shows other sheets when they are painted, which takes some frames and holds up none. */
+  public void showSoon(List<Sheet> others, String told) {
+    show(others, told, true);
+  }
+
+  private void show(List<Sheet> others, String told, boolean soon) {
+    List<Sheet> before = sheets;
     sheets = List.copyOf(others);
     setAccessibleText(told);
-    viewport = viewport.filter(one -> paper().filter(one.paper()::equals).isPresent());
-    requestLayout();
-    paint();
+    Optional<ShelfViewport> same =
+        viewport.filter(one -> paper().filter(one.paper()::equals).isPresent());
+    if (same.isPresent() && before.equals(sheets)) {
+      return;
+    }
+    Optional<Box> changed =
+        same.filter(one -> before.size() == 1 && sheets.size() == 1)
+            .flatMap(one -> Covered.byDifference(before.get(0).marks(), sheets.get(0).marks()))
+            .filter(this::isSmall);
+    if (changed.isPresent() && canvas.patch(sheets.get(0), same.get(), changed.get())) {
+      paintOver();
+    } else if (soon && same.isPresent() && sheets.size() == 1) {
+      canvas.paintSoon(sheets.get(0), same.get());
+    } else {
+      viewport = same;
+      requestLayout();
+      paint();
+    }
+  }
+
+  /** Whether painting a part alone is worth its while, as when one piece moved. */
+  private boolean isSmall(Box part) {
+    Sheet sheet = sheets.get(0);
+    return 2 * part.width() * part.height() < sheet.width() * sheet.height();
   }
 
   /** Points a piece out, or none. */
@@ -80,6 +119,11 @@ public final class ShelfView extends Region {
   public void layOver(Overlay other) {
     overlay = other;
     paintOver();
+  }
+
+  /** The size of the letters of figures over the paper, in pixels. */
+  public DoubleProperty lettersProperty() {
+    return letters;
   }
 
   /** Who is told what the mouse does on the first sheet. */
@@ -119,8 +163,14 @@ public final class ShelfView extends Region {
         .map(size -> new ShelfViewport.Paper(size, sheets.size()));
   }
 
+  /** Brings a place of the first sheet as near the middle as the paper's edges allow. */
+  public void centreOn(Spot at) {
+    viewport = viewport.map(one -> one.centredOn(at));
+    paint();
+  }
+
   private ShelfViewport.Size screen() {
-    return new ShelfViewport.Size(canvas.getWidth(), canvas.getHeight());
+    return new ShelfViewport.Size(canvas.width(), canvas.height());
   }
 
   private void zoom(double factor, double x, double y) {
@@ -175,10 +225,10 @@ public final class ShelfView extends Region {
 
   @Override
   protected void layoutChildren() {
-    canvas.setWidth(Math.min(LARGEST, Math.floor(getWidth())));
-    canvas.setHeight(Math.min(LARGEST, Math.floor(getHeight())));
-    over.setWidth(canvas.getWidth());
-    over.setHeight(canvas.getHeight());
+    canvas.resize(
+        Math.min(LARGEST, Math.floor(getWidth())), Math.min(LARGEST, Math.floor(getHeight())));
+    over.setWidth(canvas.width());
+    over.setHeight(canvas.height());
     viewport =
         viewport
             .map(one -> one.through(screen()))
@@ -187,32 +237,18 @@ public final class ShelfView extends Region {
   }
 
   private void paint() {
-    GraphicsContext brush = canvas.getGraphicsContext2D();
-    brush.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-    viewport.ifPresent(one -> paint(brush, one));
+    canvas.paint(sheets, viewport);
     paintOver();
   }
 
-  private void paint(GraphicsContext brush, ShelfViewport seen) {
-    for (int i = 0; i < sheets.size(); i++) {
-      Sheet sheet = sheets.get(i);
-      double x = seen.screenX(0);
-      double y = seen.screenY(seen.paper().topOf(i));
-      brush.setFill(SHADOW);
-      brush.fillRect(
-          x - 1, y - 1, sheet.width() * seen.scale() + 2, sheet.height() * seen.scale() + 3);
-      brush.save();
-      brush.translate(x, y);
-      brush.scale(seen.scale(), seen.scale());
-      CanvasSurface.paint(sheet, brush);
-      brush.restore();
-    }
-  }
-
   private void paintOver() {
+    if (isClear && ring.isEmpty() && overlay == Overlay.NONE) {
+      return;
+    }
     over.getGraphicsContext2D().clearRect(0, 0, over.getWidth(), over.getHeight());
+    isClear = ring.isEmpty() && overlay == Overlay.NONE;
     viewport
-        .map(seen -> new OverlayPainter(over, seen))
+        .map(seen -> new OverlayPainter(over, seen, letters.get()))
         .ifPresent(
             painter -> {
               ring.ifPresent(painter::ring);

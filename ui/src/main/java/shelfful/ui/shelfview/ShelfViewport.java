@@ -81,6 +81,13 @@ public record ShelfViewport(Paper paper, Size screen, double scale, double left,
     return new ShelfViewport(paper, screen, scale, left - right / scale, top - down / scale).kept();
   }
 
+  /** With a place of the paper as near the middle of the screen as the paper's edges allow. */
+  public ShelfViewport centredOn(Spot at) {
+    double x = at.x() - screen.width() / scale / 2;
+    double y = at.y() - screen.height() / scale / 2;
+    return new ShelfViewport(paper, screen, scale, x, y).kept();
+  }
+
   /** The paper's place under a place of the screen. */
   public Spot toPaper(double x, double y) {
     return new Spot(left + x / scale, top + y / scale);

@@ -1,2 +1,2 @@
-/** Named steps over immutable values, to be taken back and done again. */
+/** Everything done at the desk, in one order, to be taken back and done again. */
 package shelfful.ui.steps;

@@ -11,8 +11,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import shelfful.studio.Studio;
+import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Em;
 
 /**
@@ -155,7 +155,7 @@ final class FieldRow {
   private ComboBox<Field.Choice> chosen() {
     ComboBox<Field.Choice> box = new ComboBox<>();
     box.getItems().setAll(field.choices());
-    box.setConverter(new ChoiceWords());
+    box.setConverter(new ByWords<>(Field.Choice::words));
     ObservableValue<Field.Choice> value = box.valueProperty();
     value.addListener(
         (property, was, is) -> {
@@ -200,18 +200,5 @@ final class FieldRow {
     control.getStyleClass().remove(FAULTY);
     wrong.ifPresent(any -> control.getStyleClass().add(FAULTY));
     control.setAccessibleHelp(wrong.orElse(null));
-  }
-
-  /** Shows choices by their words; nobody types into these boxes. */
-  private static final class ChoiceWords extends StringConverter<Field.Choice> {
-    @Override
-    public String toString(Field.Choice choice) {
-      return choice == null ? "" : choice.words();
-    }
-
-    @Override
-    public Field.Choice fromString(String text) {
-      throw new UnsupportedOperationException("these boxes are not typed into");
-    }
   }
 }

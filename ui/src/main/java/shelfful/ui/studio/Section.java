@@ -5,6 +5,8 @@ public enum Section {
   FORMS,
   GLAZES,
   KILNS,
+  /** The ways of standing columns, of every kiln. */
+  PLANS,
   SHELVES,
   POSTS,
   /** One page: the studio's name and the house rules. */

@@ -36,6 +36,7 @@ record Sections(FieldMaker make) {
       case FORMS -> new FormPage(make, form(index)).groups(studio);
       case GLAZES -> new GlazePage(make, glaze(index)).groups();
       case KILNS -> new KilnPage(make, kiln(index)).groups(studio);
+      case PLANS -> new PlanPage(make, KilnPlan.place(studio, index)).groups(studio);
       case SHELVES -> new ShelfPage(make, shelf(index)).groups(studio);
       case POSTS -> List.of(post(index));
       case RULES -> new RulesPage(make).groups(studio);
@@ -77,6 +78,10 @@ record Sections(FieldMaker make) {
       case FORMS -> studio.forms().stream().map(Form::name).toList();
       case GLAZES -> studio.glazes().stream().map(one -> one.letter() + "  " + one.name()).toList();
       case KILNS -> studio.kilns().stream().map(Kiln::name).toList();
+      case PLANS ->
+          KilnPlan.of(studio).stream()
+              .map(one -> one.kiln(studio).name() + ": " + one.plan().name())
+              .toList();
       case SHELVES ->
           studio.shelves().stream().map(one -> one.count() + " × " + one.name()).toList();
       case POSTS ->
@@ -100,6 +105,7 @@ record Sections(FieldMaker make) {
                   Kiln::id,
                   (one, id) -> Component.with(Component.with(one, "id", id), "name", id),
                   studio -> Optional.empty()));
+      case PLANS -> Optional.of(plans());
       case SHELVES -> Optional.of(shelves());
       case POSTS ->
           Optional.of(
@@ -177,6 +183,18 @@ record Sections(FieldMaker make) {
       }
     }
     return "Z" + studio.glazes().size() % 10;
+  }
+
+  /** A column plan begins as a copy of another, because it has to stand from the first moment. */
+  private Things<KilnPlan> plans() {
+    return new Things<>(
+        KilnPlan::of,
+        KilnPlan::with,
+        one -> one.plan().id(),
+        (one, id) ->
+            new KilnPlan(
+                one.kiln(), Component.with(Component.with(one.plan(), "id", id), "name", id)),
+        studio -> Optional.empty());
   }
 
   private Things<Shelf> shelves() {

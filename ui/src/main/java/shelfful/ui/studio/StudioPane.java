@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -18,8 +17,9 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Em;
+import shelfful.ui.look.FileBar;
 import shelfful.ui.words.Words;
 
 /** The studio: its things at the left, the chosen one's page at the right with its drawing. */
@@ -38,7 +38,7 @@ public final class StudioPane extends BorderPane {
   private final ListView<String> things = new ListView<>();
   private final PictureView picture = new PictureView();
   private final ComboBox<Section> sections = new ComboBox<>();
-  private final Label unsaved = new Label();
+  private final Label message;
   private boolean following;
 
   /**
@@ -55,7 +55,8 @@ public final class StudioPane extends BorderPane {
     this.model = model;
     this.files = files;
     getStyleClass().add("studio-pane");
-    setTop(new VBox(bar(), told(model.message()), told(model.warnings())));
+    message = told(model.message());
+    setTop(new VBox(bar(), message, told(model.warnings())));
     SplitPane split = new SplitPane(side(), page());
     split.setDividerPositions(0.27);
     SplitPane.setResizableWithParent(split.getItems().get(0), false);
@@ -66,23 +67,14 @@ public final class StudioPane extends BorderPane {
     follow();
   }
 
-  private FlowPane bar() {
-    FlowPane bar =
-        new FlowPane(
-            button("studio.open", () -> files.toOpen().get().ifPresent(model::open)),
-            button("studio.save", this::save),
-            button("studio.saveAs", () -> files.toSave().get().ifPresent(model::save)),
-            button("studio.undo", model::undo),
-            button("studio.redo", model::redo));
-    unsaved.setText(words.of("studio.unsaved"));
-    unsaved.visibleProperty().bind(model.unsaved());
-    unsaved.managedProperty().bind(model.unsaved());
-    unsaved.getStyleClass().add("quiet");
-    bar.getChildren().add(unsaved);
-    bar.getStyleClass().addAll("tool-bar-row", "buttons");
-    bar.setHgap(8);
-    bar.setVgap(6);
-    return bar;
+  private FileBar bar() {
+    return new FileBar(words)
+        .with("studio.open", () -> files.toOpen().get().ifPresent(model::open))
+        .with("studio.save", this::save)
+        .with("studio.saveAs", () -> files.toSave().get().ifPresent(model::save))
+        .with("studio.undo", model::undo, model.steps().nameOfLast())
+        .with("studio.redo", model::redo, model.steps().nameOfNext())
+        .ending("studio.unsaved", model.unsaved());
   }
 
   private void save() {
@@ -103,7 +95,7 @@ public final class StudioPane extends BorderPane {
 
   private VBox side() {
     sections.getItems().setAll(Section.values());
-    sections.setConverter(new SectionWords());
+    sections.setConverter(new ByWords<>(section -> words.of("section", section)));
     sections.setValue(model.section().get());
     sections.setAccessibleText(words.of("studio.sections"));
     sections.setMaxWidth(Double.MAX_VALUE);
@@ -129,15 +121,15 @@ public final class StudioPane extends BorderPane {
     VBox.setVgrow(things, Priority.ALWAYS);
     FlowPane buttons =
         new FlowPane(
-            button("studio.add", model::add),
-            button("studio.duplicate", model::duplicate),
-            button("studio.delete", model::delete));
+            FileBar.button(words, "studio.add", model::add),
+            FileBar.button(words, "studio.duplicate", model::duplicate),
+            FileBar.button(words, "studio.delete", model::delete));
     buttons.setHgap(6);
     buttons.setVgap(6);
     model.section().addListener((property, was, is) -> buttons.setDisable(!model.isList()));
     VBox side = new VBox(sections, things, buttons);
     side.getStyleClass().add("list-side");
-    side.minWidthProperty().bind(Em.of(unsaved, SIDE));
+    side.minWidthProperty().bind(Em.of(message, SIDE));
     return side;
   }
 
@@ -151,13 +143,6 @@ public final class StudioPane extends BorderPane {
     picture.setMinHeight(USE_PREF_SIZE);
     picture.prefHeightProperty().bind(page.heightProperty().multiply(PICTURE_SHARE));
     return page;
-  }
-
-  private Button button(String key, Runnable action) {
-    Button button = new Button(words.of(key));
-    button.setMinWidth(USE_PREF_SIZE);
-    button.setOnAction(event -> action.run());
-    return button;
   }
 
   private void pressed(KeyEvent event) {
@@ -187,17 +172,5 @@ public final class StudioPane extends BorderPane {
     int index = model.index().get();
     picture.show(pictures.of(model.trial().get(), section, index));
     picture.setAccessibleText(pictures.told(model.trial().get(), section, index));
-  }
-
-  private final class SectionWords extends StringConverter<Section> {
-    @Override
-    public String toString(Section section) {
-      return section == null ? "" : words.of("section", section);
-    }
-
-    @Override
-    public Section fromString(String text) {
-      throw new UnsupportedOperationException("the box is not typed into");
-    }
   }
 }

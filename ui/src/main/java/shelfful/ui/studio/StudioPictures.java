@@ -22,6 +22,10 @@ record StudioPictures(Manner manner) {
       Kiln kiln = studio.kilns().get(index);
       return Optional.of(ChamberDrawing.of(studio, kiln, kiln.columnPlans().get(0), SQUARE));
     }
+    if (section == Section.PLANS && index < KilnPlan.of(studio).size()) {
+      KilnPlan one = KilnPlan.of(studio).get(index);
+      return Optional.of(ChamberDrawing.of(studio, one.kiln(studio), one.plan(), SQUARE));
+    }
     return Optional.empty();
   }
 
@@ -40,6 +44,10 @@ record StudioPictures(Manner manner) {
     if (section == Section.KILNS && index < studio.kilns().size()) {
       Kiln kiln = studio.kilns().get(index);
       return manner.words().of("picture.kiln", kiln.name(), kiln.columnPlans().get(0).name());
+    }
+    if (section == Section.PLANS && index < KilnPlan.of(studio).size()) {
+      KilnPlan one = KilnPlan.of(studio).get(index);
+      return manner.words().of("picture.kiln", one.kiln(studio).name(), one.plan().name());
     }
     return "";
   }

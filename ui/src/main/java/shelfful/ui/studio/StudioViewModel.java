@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -20,14 +19,14 @@ import shelfful.app.Opened;
 import shelfful.measure.TextReading;
 import shelfful.studio.Studio;
 import shelfful.ui.steps.Steps;
+import shelfful.ui.words.Words;
 
 /**
  * A studio being changed, page by page, without any widget. The studio held is always sound: a
  * change that its file could not be read back from is refused, with the reason.
  */
 public final class StudioViewModel {
-  private final Consumer<StudioEdit> edits;
-  private final Steps<Studio> steps = new Steps<>();
+  private final Steps steps;
   private final ReadOnlyObjectWrapper<Manner> manner = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Studio> studio = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Studio> trial = new ReadOnlyObjectWrapper<>();
@@ -43,10 +42,10 @@ public final class StudioViewModel {
   /**
    * Shows a studio's first form.
    *
-   * @param edits is told every change, for a history of the whole desk
+   * @param steps of the whole desk, among which every change is noted
    */
-  public StudioViewModel(Manner manner, Studio studio, Consumer<StudioEdit> edits) {
-    this.edits = edits;
+  public StudioViewModel(Manner manner, Studio studio, Steps steps) {
+    this.steps = steps;
     this.manner.set(manner);
     this.saved = studio;
     show(studio);
@@ -88,6 +87,11 @@ public final class StudioViewModel {
   /** What is odd about the studio but harmless, such as a column without enough posts in stock. */
   public ReadOnlyStringProperty warnings() {
     return warnings.getReadOnlyProperty();
+  }
+
+  /** Everything done at the desk, these changes among it. */
+  public Steps steps() {
+    return steps;
   }
 
   /** Whether there are changes that no file holds. */
@@ -137,11 +141,7 @@ public final class StudioViewModel {
     studio.set(other);
     trial.set(other);
     unsaved.set(!other.equals(saved));
-    warnings.set(
-        KeepAStudio.judge(other).faults().stream()
-            .map(fault -> fault.where() + ": " + fault.wrong())
-            .distinct()
-            .collect(Collectors.joining("\n")));
+    warnings.set(StudioFaults.of(other));
     index.set(Math.max(0, Math.min(index.get(), names().size() - 1)));
     refresh();
   }
@@ -162,7 +162,7 @@ public final class StudioViewModel {
    * @return why it was not taken; empty when it was
    */
   public Optional<String> commit(Field field, String text) {
-    String name = manner.get().words().of("edit.field", field.label(), thing());
+    String name = words().of("edit.field", field.label(), thing());
     return attempt(field, text, after -> take(name, after));
   }
 
@@ -176,29 +176,20 @@ public final class StudioViewModel {
       return Optional.of((refused.wrong() + " " + refused.mend()).strip());
     }
     Studio after = reading.value().orElseThrow();
-    Optional<String> fault = fault(after);
+    Optional<String> fault = StudioFaults.added(studio.get(), after);
     if (fault.isEmpty()) {
       then.accept(after);
     }
     return fault;
   }
 
-  /** Why a studio's file could not be read back; empty when it could. */
-  private Optional<String> fault(Studio after) {
-    KeepAStudio.Judgement judgement = KeepAStudio.judge(after);
-    if (judgement.sound()) {
-      return Optional.empty();
-    }
-    List<KeepAStudio.Fault> known = KeepAStudio.judge(studio.get()).faults();
-    return judgement.faults().stream()
-        .filter(fault -> !known.contains(fault))
-        .findFirst()
-        .map(fault -> (fault.wrong() + " " + fault.mend()).strip());
-  }
-
   private String thing() {
     List<String> names = names();
     return names.isEmpty() ? "" : names.get(Math.min(index.get(), names.size() - 1));
+  }
+
+  private Words words() {
+    return manner.get().words();
   }
 
   private void take(String name, Studio after) {
@@ -207,9 +198,9 @@ public final class StudioViewModel {
       return;
     }
     Studio before = studio.get();
-    steps.note(new Steps.Step<>(name, before, after));
     show(after);
-    edits.accept(new StudioEdit(name, before, after));
+    String told = words().of("edit.inStudio", name);
+    steps.note(new Steps.Step(this, told, () -> show(before), () -> show(after)));
   }
 
   /** Does a step of the page. */
@@ -225,11 +216,11 @@ public final class StudioViewModel {
       message.set(String.valueOf(refused.getMessage()));
       return;
     }
-    Optional<String> fault = fault(after);
+    Optional<String> fault = StudioFaults.added(studio.get(), after);
     if (fault.isPresent()) {
       message.set(fault.get());
     } else {
-      take(manner.get().words().of("edit.step", name, thing()), after);
+      take(words().of("edit.step", name, thing()), after);
     }
   }
 
@@ -253,17 +244,17 @@ public final class StudioViewModel {
   }
 
   private void changeBy(String key, UnaryOperator<Studio> change) {
-    change(manner.get().words().of(key), change);
+    change(words().of(key), change);
   }
 
-  /** Takes the last change back. */
+  /** Takes the last change back, wherever it was made. */
   public void undo() {
-    steps.undo().ifPresent(step -> show(step.before()));
+    steps.undo();
   }
 
   /** Does the change again that was taken back last. */
   public void redo() {
-    steps.redo().ifPresent(step -> show(step.after()));
+    steps.redo();
   }
 
   /** Opens another studio; one that cannot be read leaves this one, with the reasons told. */
@@ -280,7 +271,7 @@ public final class StudioViewModel {
   }
 
   private void begin(Studio other, Optional<Path> from) {
-    steps.clear();
+    steps.forget(this);
     file = from;
     saved = other;
     index.set(0);
@@ -290,7 +281,7 @@ public final class StudioViewModel {
   /** Saves to a file, keeping the version before; tells when it could not. */
   public void save(Path to) {
     Optional<String> failure = KeepAStudio.save(studio.get(), to);
-    message.set(failure.orElse(manner.get().words().of("studio.saved", to.getFileName())));
+    message.set(failure.orElse(words().of("studio.saved", to.getFileName())));
     if (failure.isEmpty()) {
       file = Optional.of(to);
       saved = studio.get();

@@ -1,11 +1,13 @@
 package shelfful.ui.task;
 
 import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 
 /** Works on threads of its own, which do not keep the program alive when its window is closed. */
@@ -15,7 +17,16 @@ public final class FxTaskRunner implements TaskRunner {
 
   @Override
   public <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
-    daemon(() -> run(work, then, failed), "work").start();
+    Thread thread = daemon(() -> run(work, then, failed), "work");
+    thread.setPriority(Thread.NORM_PRIORITY - 1);
+    thread.start();
+  }
+
+  @Override
+  public <T> void startIdly(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
+    Thread thread = daemon(() -> run(work, then, failed), "idle");
+    thread.setPriority(Thread.MIN_PRIORITY);
+    thread.start();
   }
 
   private static Thread daemon(Runnable work, String name) {
@@ -35,6 +46,42 @@ public final class FxTaskRunner implements TaskRunner {
       show(() -> then.accept(result));
     } catch (RuntimeException | Error fault) {
       show(() -> failed.accept(fault));
+    }
+  }
+
+  @Override
+  public void showAndStandAside(Runnable step, Duration most) {
+    CountDownLatch painted = new CountDownLatch(1);
+    show(
+        () -> {
+          step.run();
+          new Pulses(painted).start();
+        });
+    try {
+      painted.await(most.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Lets go once the frame that a step led to is painted: two frames are begun after it. */
+  private static final class Pulses extends AnimationTimer {
+    private static final int FRAMES = 3;
+
+    private final CountDownLatch painted;
+    private int frames;
+
+    Pulses(CountDownLatch painted) {
+      this.painted = painted;
+    }
+
+    @Override
+    public void handle(long now) {
+      frames++;
+      if (frames == FRAMES) {
+        stop();
+        painted.countDown();
+      }
     }
   }
 

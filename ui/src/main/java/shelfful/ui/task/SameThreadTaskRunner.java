@@ -23,6 +23,11 @@ public final class SameThreadTaskRunner implements TaskRunner {
   }
 
   @Override
+  public <T> void startIdly(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed) {
+    start(work, then, failed);
+  }
+
+  @Override
   public void after(Duration pause, Runnable step) {
     later.add(step);
   }
@@ -33,6 +38,11 @@ public final class SameThreadTaskRunner implements TaskRunner {
     later.clear();
     due.forEach(Runnable::run);
     return due.size();
+  }
+
+  @Override
+  public void showAndStandAside(Runnable step, Duration most) {
+    step.run();
   }
 
   @Override

@@ -16,8 +16,19 @@ public interface TaskRunner {
    */
   <T> void start(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed);
 
+  /** The same for work that nobody waits for: it gives way to everything else where it can. */
+  <T> void startIdly(Supplier<T> work, Consumer<T> then, Consumer<Throwable> failed);
+
   /** Does a short step on the screen's thread when some time has gone by. */
   void after(Duration pause, Runnable step);
+
+  /**
+   * The same, and waits until what follows from it is painted. The waiting leaves the processor to
+   * the screen. Not to be called on the screen's thread.
+   *
+   * @param most how long to wait at most
+   */
+  void showAndStandAside(Runnable step, Duration most);
 
   /** Does a short step on the screen's thread, soon. May be called from any thread. */
   void show(Runnable step);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -13,6 +14,7 @@ import shelfful.app.WorkFile;
 import shelfful.edit.Edit;
 import shelfful.edit.History;
 import shelfful.edit.WorkPlan;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.task.TaskRunner;
 
 /**
@@ -24,6 +26,8 @@ public final class WorkViewModel {
   /** Well within the five seconds of work that a kill may cost. */
   private static final Duration KEPT_AFTER = Duration.ofSeconds(3);
 
+  private final Steps steps;
+  private final Function<Edit, String> names;
   private final TaskRunner tasks;
   private final RecoveryFolder recovery;
   private final ReadOnlyObjectWrapper<Optional<WorkPlan>> plan =
@@ -37,10 +41,19 @@ public final class WorkViewModel {
   private Optional<WorkPlan> saved = Optional.empty();
   private Optional<WorkFile> file = Optional.empty();
   private boolean keepingSoon;
+  private boolean dropped;
   private Consumer<String> onTrouble = sentence -> {};
 
-  /** Nothing is on the desk yet. */
-  public WorkViewModel(TaskRunner tasks, RecoveryFolder recovery) {
+  /**
+   * Nothing is on the desk yet.
+   *
+   * @param steps of the whole desk, among which what is done to the plan is noted
+   * @param names what a step is called
+   */
+  public WorkViewModel(
+      TaskRunner tasks, RecoveryFolder recovery, Steps steps, Function<Edit, String> names) {
+    this.steps = steps;
+    this.names = names;
     this.tasks = tasks;
     this.recovery = recovery;
   }
@@ -50,12 +63,17 @@ public final class WorkViewModel {
     return plan.getReadOnlyProperty();
   }
 
-  /** What would be undone. */
+  /** Everything done at the desk, what was done to the plan among it. */
+  public Steps steps() {
+    return steps;
+  }
+
+  /** What would be undone of the plan. */
   public ReadOnlyObjectProperty<Optional<Edit>> lastDone() {
     return lastDone.getReadOnlyProperty();
   }
 
-  /** What would be done again. */
+  /** What would be done again to the plan. */
   public ReadOnlyObjectProperty<Optional<Edit>> lastUndone() {
     return lastUndone.getReadOnlyProperty();
   }
@@ -82,15 +100,18 @@ public final class WorkViewModel {
    * @param of the file it is to be saved in, if that is known
    */
   public void begin(WorkPlan first, Optional<WorkFile> of) {
-    file = of;
-    saved = Optional.empty();
-    now(History.of(first));
+    begin(first, Optional.empty(), of);
   }
 
   /** The same for a plan just as a file holds it. */
   public void beginSaved(WorkPlan first, Optional<WorkFile> of) {
+    begin(first, Optional.of(first), of);
+  }
+
+  private void begin(WorkPlan first, Optional<WorkPlan> kept, Optional<WorkFile> of) {
+    steps.forget(this);
     file = of;
-    saved = Optional.of(first);
+    saved = kept;
     now(History.of(first));
   }
 
@@ -106,27 +127,33 @@ public final class WorkViewModel {
     boolean fits = history.filter(one -> edit.fits(one.now())).isPresent();
     if (fits) {
       now(history.orElseThrow().done(edit));
+      steps.note(new Steps.Step(this, names.apply(edit), this::back, this::forth));
     }
     return fits;
   }
 
-  /** Undoes the last step, if any. */
-  public void undo() {
+  private void back() {
     history.ifPresent(one -> now(one.undone()));
   }
 
-  /** Does the step again that was undone last, if any. */
-  public void redo() {
+  private void forth() {
     history.ifPresent(one -> now(one.redone()));
   }
 
   private void now(History next) {
     history = Optional.of(next);
+    dropped = false;
     lastDone.set(next.lastDone());
     lastUndone.set(next.lastUndone());
     plan.set(Optional.of(next.now()));
     unsaved.set(!plan.get().equals(saved));
     keepSoon();
+  }
+
+  /** Forgets what is kept of unsaved work, which nobody wants. */
+  public void drop() {
+    recovery.forgetOwn();
+    dropped = true;
   }
 
   private void keepSoon() {
@@ -140,7 +167,7 @@ public final class WorkViewModel {
 
   private void keep() {
     keepingSoon = false;
-    if (!unsaved.get()) {
+    if (!unsaved.get() || dropped) {
       return;
     }
     WorkPlan work = plan.get().orElseThrow();
@@ -149,7 +176,7 @@ public final class WorkViewModel {
         () -> recovery.keep(work, of),
         trouble -> {
           trouble.ifPresent(onTrouble);
-          if (!unsaved.get()) {
+          if (!unsaved.get() || dropped) {
             recovery.forgetOwn();
           }
         },

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -13,14 +12,15 @@ import org.junit.jupiter.api.io.TempDir;
 import shelfful.app.BatchLines;
 import shelfful.files.BatchListReader;
 import shelfful.ui.DemoStudio;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Words;
 
 class BatchListViewModelTest {
   private static final Path LIST = Path.of("..", "demo-data", "list-60.csv");
 
-  private final List<BatchEdit> edits = new ArrayList<>();
+  private final Steps steps = new Steps();
   private final BatchListViewModel model =
-      new BatchListViewModel(Words.english(), DemoStudio.studio(), edits::add);
+      new BatchListViewModel(Words.english(), DemoStudio.studio(), steps);
 
   @TempDir private Path folder;
 
@@ -86,7 +86,8 @@ class BatchListViewModelTest {
     assertThat(rows().stream().map(row -> row.get(0))).doesNotHaveDuplicates();
     model.delete(List.of(0, 0, 4, 999, -1));
     assertThat(rows()).hasSize(before.size() + 1);
-    assertThat(edits).hasSize(3).extracting(BatchEdit::name).doesNotHaveDuplicates();
+    assertThat(steps.done()).hasSize(3).extracting(Steps.Step::name).doesNotHaveDuplicates();
+    List<List<String>> last = rows();
     model.undo();
     model.undo();
     model.undo();
@@ -96,7 +97,7 @@ class BatchListViewModelTest {
     model.redo();
     model.redo();
     model.redo();
-    assertThat(rows()).isEqualTo(edits.get(2).after());
+    assertThat(rows()).isEqualTo(last);
   }
 
   @Test
@@ -133,7 +134,7 @@ class BatchListViewModelTest {
     model.use(other);
     assertThat(model.faults(100)).isNotEmpty().allMatch(told -> told.contains("mug"));
     assertThat(rows()).isEqualTo(before);
-    assertThat(edits).isEmpty();
+    assertThat(steps.done()).isEmpty();
   }
 
   @Test

@@ -20,16 +20,17 @@ import shelfful.app.BatchLines;
 import shelfful.ui.DemoStudio;
 import shelfful.ui.Scenes;
 import shelfful.ui.look.Settings;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Words;
 
 class BatchPaneTest {
   private static final int QUANTITY = 4;
   private static final int FORM = 2;
 
-  private final List<BatchEdit> edits = new ArrayList<>();
+  private final Steps steps = new Steps();
   private final List<String> planned = new ArrayList<>();
   private final BatchListViewModel model =
-      new BatchListViewModel(Words.english(), DemoStudio.studio(), edits::add);
+      new BatchListViewModel(Words.english(), DemoStudio.studio(), steps);
   private String clipboard = "";
   private Scenes window;
 
@@ -98,7 +99,7 @@ class BatchPaneTest {
     window.run(() -> typed().setText("7"));
     window.run(() -> button("Add").requestFocus());
     assertThat(quantity(0)).isEqualTo("7");
-    assertThat(edits).hasSize(1);
+    assertThat(steps.done()).hasSize(1);
     assertThat(window.all(TextField.class)).isEmpty();
   }
 
@@ -134,7 +135,7 @@ class BatchPaneTest {
     window.run(() -> typed().setText("777"));
     press(typed(), KeyCode.ESCAPE, false, false);
     assertThat(quantity(0)).isEqualTo(before);
-    assertThat(edits).isEmpty();
+    assertThat(steps.done()).isEmpty();
   }
 
   @Test
@@ -162,11 +163,11 @@ class BatchPaneTest {
     assertThat(window.silent()).isEmpty();
     window.run(() -> button("Cancel").fire());
     assertThat(model.lines()).hasSize(before);
-    assertThat(edits).isEmpty();
+    assertThat(steps.done()).isEmpty();
     press(table(), KeyCode.V, false, true);
     window.run(() -> button("Add 1 batch").fire());
     assertThat(model.lines()).hasSize(before + 1);
-    assertThat(edits).hasSize(1);
+    assertThat(steps.done()).hasSize(1);
     press(table(), KeyCode.Z, false, true);
     assertThat(model.lines()).hasSize(before);
   }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -15,13 +14,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import shelfful.app.BatchLines;
 import shelfful.files.BatchListReader;
 import shelfful.ui.DemoStudio;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Language;
 import shelfful.ui.words.Words;
 
 class PasteViewModelTest {
-  private final List<BatchEdit> edits = new ArrayList<>();
+  private final Steps steps = new Steps();
   private final BatchListViewModel list =
-      new BatchListViewModel(Words.english(), DemoStudio.studio(), edits::add);
+      new BatchListViewModel(Words.english(), DemoStudio.studio(), steps);
 
   @TempDir private Path folder;
 
@@ -41,7 +41,7 @@ class PasteViewModelTest {
     assertThat(list.lines()).as("nothing before it is confirmed").isEmpty();
     paste.confirm();
     assertThat(list.batches()).hasSize(200).allMatch(batch -> batch.quantity() == 3);
-    assertThat(edits).hasSize(1);
+    assertThat(steps.done()).hasSize(1);
     list.undo();
     assertThat(list.lines()).isEmpty();
   }
@@ -90,7 +90,7 @@ class PasteViewModelTest {
   @Test
   void headingsInTheLanguageOfTheScreenAreUnderstoodAndSoAreThoseOfFiles() {
     BatchListViewModel german =
-        new BatchListViewModel(Words.in(Language.GERMAN), list.studio(), edits::add);
+        new BatchListViewModel(Words.in(Language.GERMAN), list.studio(), steps);
     PasteViewModel paste =
         new PasteViewModel(
             german, ColumnMemory.ofThisRun(), "Menge\tForm\tglaze\n4\tmug\tclear-gloss");

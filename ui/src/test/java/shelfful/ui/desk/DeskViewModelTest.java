@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,11 +14,15 @@ import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.drawing.LayerList;
 import shelfful.drawing.Sheet;
+import shelfful.edit.Difference;
+import shelfful.edit.WorkPlan;
+import shelfful.load.LoadRequest;
 import shelfful.load.Placement;
 import shelfful.ui.DemoPlan;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
+import shelfful.ware.Batch;
 
 class DeskViewModelTest {
   @TempDir private static Path folder;
@@ -137,6 +142,47 @@ class DeskViewModelTest {
     assertThat(model.planning().get()).isFalse();
     assertThat(shown().lists().counts()).contains(" of 60 in");
     assertThat(model.state().get()).startsWith(shown().lists().counts()).endsWith("Planned.");
+  }
+
+  @Test
+  void aChangedListIsOneMoreStepThatMovesLittleAndIsTakenBackAsAWhole() {
+    LoadRequest request = DemoPlan.load().load().request();
+    model.plan(request);
+    WorkPlan before = model.work().plan().get().orElseThrow();
+    List<Batch> batches = new ArrayList<>(request.batches());
+    Batch like = batches.get(0);
+    batches.add(
+        new Batch(
+            "more",
+            like.formId(),
+            like.glazeId(),
+            3,
+            like.stage(),
+            like.cone(),
+            like.mustGo(),
+            like.priority(),
+            like.due(),
+            like.order(),
+            like.set(),
+            like.lidPlace()));
+    LoadRequest more =
+        new LoadRequest(
+            request.studio(),
+            batches,
+            request.firing(),
+            request.columnPlanId(),
+            request.day(),
+            request.seed(),
+            request.steps());
+    assertThat(model.isOnDesk(more)).isTrue();
+    model.planChanged(more);
+    WorkPlan after = model.work().plan().get().orElseThrow();
+    assertThat(after.load().request().pieces()).hasSize(request.pieces().size() + 3);
+    Difference than = Difference.between(before, after);
+    assertThat(than.moved() + than.takenOut()).isLessThanOrEqualTo(before.load().placed() / 10);
+    model.commands().undo();
+    assertThat(model.work().plan().get()).contains(before);
+    assertThat(model.steps().lastDone().get()).isEmpty();
   }
 
   @Test

@@ -3,10 +3,8 @@ package shelfful.ui.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Labeled;
@@ -26,7 +24,9 @@ import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.drawing.LayerList;
 import shelfful.ui.DemoPlan;
+import shelfful.ui.Scenes;
 import shelfful.ui.Screen;
+import shelfful.ui.lists.PieceRow;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
@@ -82,18 +82,7 @@ class DeskWindowTest {
   }
 
   private <N extends Node> List<N> all(Class<N> type) {
-    List<N> found = new ArrayList<>();
-    collect(window, type, found);
-    return found;
-  }
-
-  private static <N extends Node> void collect(Node node, Class<N> type, List<N> found) {
-    if (type.isInstance(node)) {
-      found.add(type.cast(node));
-    }
-    if (node instanceof Parent parent) {
-      parent.getChildrenUnmodifiable().forEach(child -> collect(child, type, found));
-    }
+    return Scenes.all(window, type);
   }
 
   private WritableImage picture() {
@@ -145,7 +134,8 @@ class DeskWindowTest {
       assertThat(model.layerId().get()).isEqualTo(button.getText());
       assertThat(button.isSelected()).isTrue();
       TableView<?> table = one(TableView.class);
-      assertThat(List.copyOf(table.getItems())).isEqualTo(layer.rows());
+      assertThat(table.getItems().stream().map(PieceRow.class::cast).map(PieceRow::piece).toList())
+          .isEqualTo(layer.rows());
       assertThat(one(ShelfView.class).getAccessibleText())
           .contains(layer.layerId())
           .contains(layer.rows().size() + " pieces");

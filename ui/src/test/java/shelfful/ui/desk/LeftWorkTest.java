@@ -19,6 +19,7 @@ import shelfful.edit.WorkPlan;
 import shelfful.measure.Angle;
 import shelfful.measure.Point;
 import shelfful.ui.DemoPlan;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.task.FxTaskRunner;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
@@ -52,7 +53,7 @@ class LeftWorkTest {
 
   @Test
   void unsavedWorkIsKeptOnceTheTimeIsUpAndForgottenWhenItIsSaved() throws IOException {
-    WorkViewModel work = new WorkViewModel(tasks, recovery());
+    WorkViewModel work = new WorkViewModel(tasks, recovery(), new Steps(), Edit::toString);
     work.beginSaved(PLAN, Optional.empty());
     assertThat(tasks.passTime()).as("nothing is unsaved").isZero();
     work.apply(move(1));
@@ -60,10 +61,10 @@ class LeftWorkTest {
     assertThat(kept()).isZero();
     assertThat(tasks.passTime()).as("once for both").isEqualTo(1);
     assertThat(kept()).isEqualTo(1);
-    work.undo();
-    work.undo();
+    work.steps().undo();
+    work.steps().undo();
     assertThat(kept()).as("it is as it was opened").isZero();
-    work.redo();
+    work.steps().redo();
     tasks.passTime();
     assertThat(kept()).isEqualTo(1);
     work.save(WorkFile.at(folder.resolve("a.work.json")));
@@ -78,7 +79,11 @@ class LeftWorkTest {
     Platform.runLater(
         () -> {
           WorkViewModel work =
-              new WorkViewModel(tasks, new RecoveryFolder(folder.resolve("recovery")));
+              new WorkViewModel(
+                  tasks,
+                  new RecoveryFolder(folder.resolve("recovery")),
+                  new Steps(),
+                  Edit::toString);
           WorkFile.Saved saved = WorkFile.at(folder.resolve("a.work.json")).saveAllTheSame(PLAN);
           work.beginSaved(PLAN, Optional.of(((WorkFile.Saved.Done) saved).file()));
           work.apply(move(5));

@@ -98,6 +98,24 @@ class LivePlanningTest {
   }
 
   @Test
+  void betterLoadsAreToldTwiceASecondAtMostAndTheLastOneAlways() {
+    LivePlanning live = started();
+    live.better(DemoPlan.load());
+    tasks.doSteps();
+    for (int i = 0; i < 20; i++) {
+      live.better(DemoPlan.load());
+      tasks.doSteps();
+    }
+    assertThat(told).as("the first at once").containsExactly("better");
+    tasks.passTime();
+    tasks.doSteps();
+    assertThat(told).containsExactly("better", "better");
+    live.better(DemoPlan.load());
+    tasks.doSteps();
+    assertThat(told).hasSize(2);
+  }
+
+  @Test
   void whatHasEndedIsNoLongerLookedAfter() {
     started();
     tasks.doWork();

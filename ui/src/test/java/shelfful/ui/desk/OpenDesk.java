@@ -1,13 +1,12 @@
 package shelfful.ui.desk;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -19,6 +18,7 @@ import shelfful.app.SearchLength;
 import shelfful.drawing.Spot;
 import shelfful.load.Placement;
 import shelfful.measure.Point;
+import shelfful.ui.Scenes;
 import shelfful.ui.Screen;
 import shelfful.ui.shelfview.ShelfView;
 import shelfful.ui.shelfview.ShelfViewport;
@@ -28,6 +28,8 @@ import shelfful.ui.words.Words;
 
 /** A desk in a window, worked by mouse and keys as a potter would. */
 final class OpenDesk {
+  private static final int MOST_TABS = 200;
+
   final DeskViewModel model;
   final SetPlaces places = new SetPlaces();
   final RecoveryFolder recovery;
@@ -77,18 +79,7 @@ final class OpenDesk {
   }
 
   <N extends Node> List<N> all(Class<N> type) {
-    List<N> found = new ArrayList<>();
-    collect(window, type, found);
-    return found;
-  }
-
-  private static <N extends Node> void collect(Node node, Class<N> type, List<N> found) {
-    if (type.isInstance(node)) {
-      found.add(type.cast(node));
-    }
-    if (node instanceof Parent parent) {
-      parent.getChildrenUnmodifiable().forEach(child -> collect(child, type, found));
-    }
+    return Scenes.all(window, type);
   }
 
   /** Where a piece stands. */
@@ -160,10 +151,27 @@ final class OpenDesk {
   void key(KeyCode code, boolean shift, boolean shortcut) {
     run(
         () -> {
-          Node target = stage.getScene().getFocusOwner();
-          Event.fireEvent(
-              target == null ? window : target,
-              new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, shortcut, false, false));
+          send(KeyEvent.KEY_PRESSED, code, shift, shortcut);
+          send(KeyEvent.KEY_RELEASED, code, shift, shortcut);
         });
+  }
+
+  private void send(EventType<KeyEvent> type, KeyCode code, boolean shift, boolean shortcut) {
+    Node target = stage.getScene().getFocusOwner();
+    Event.fireEvent(
+        target == null ? window : target,
+        new KeyEvent(type, "", "", code, shift, shortcut, false, false));
+  }
+
+  /** Presses Tab until the focus is where it is wanted. */
+  void tabTo(Predicate<Node> wanted) {
+    for (int i = 0; i < MOST_TABS; i++) {
+      Node focused = stage.getScene().getFocusOwner();
+      if (focused != null && wanted.test(focused)) {
+        return;
+      }
+      key(KeyCode.TAB);
+    }
+    throw new AssertionError("Tab never leads there");
   }
 }

@@ -25,6 +25,11 @@ final class QueuedTaskRunner implements TaskRunner {
   }
 
   @Override
+  public <T> void startIdly(Supplier<T> task, Consumer<T> then, Consumer<Throwable> failed) {
+    start(task, then, failed);
+  }
+
+  @Override
   public void after(Duration pause, Runnable step) {
     later.add(step);
   }
@@ -33,6 +38,11 @@ final class QueuedTaskRunner implements TaskRunner {
   void passTime() {
     steps.addAll(later);
     later.clear();
+  }
+
+  @Override
+  public void showAndStandAside(Runnable step, Duration most) {
+    show(step);
   }
 
   @Override

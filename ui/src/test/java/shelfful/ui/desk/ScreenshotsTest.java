@@ -5,18 +5,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shelfful.app.SearchLength;
+import shelfful.drawing.PaperSize;
 import shelfful.load.Layer;
 import shelfful.load.Placement;
+import shelfful.measure.LengthUnit;
 import shelfful.ui.Picture;
+import shelfful.ui.Scenes;
+import shelfful.ui.Screen;
 import shelfful.ui.look.Look;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.look.Theme;
+import shelfful.ui.studio.Section;
 import shelfful.ui.words.Words;
 
 /** Takes the pictures of the desk for the documents; DEVELOPERS.md has the command. */
@@ -60,11 +70,43 @@ class ScreenshotsTest {
     save(desk, "dark");
     desk.run(() -> desk.window.showPreview());
     save(desk, "preview");
+    desk.run(() -> desk.window.showPreview());
+    sizesAndUnits(desk);
     desk.run(() -> workshop.menu().getItems().get(0).getOnAction().handle(null));
-    Picture.save(
-        workshop.window("studio.title").orElseThrow().getScene(), INTO.resolve("studio.png"));
+    studio(workshop);
     desk.close();
     assertThat(Files.exists(INTO.resolve("draft.png"))).isTrue();
+  }
+
+  private static void sizesAndUnits(OpenDesk desk) {
+    desk.run(() -> Look.dress(desk.window, SETTINGS.with(200)));
+    save(desk, "large");
+    desk.run(() -> Look.dress(desk.window, SETTINGS));
+    desk.run(() -> desk.model.see(new Sight(PaperSize.LETTER, Optional.of(LengthUnit.INCHES))));
+    save(desk, "inch");
+  }
+
+  /** A form, then a column plan. */
+  private static void studio(Workshop workshop) {
+    Scene scene = workshop.window("studio.title").orElseThrow().getScene();
+    Picture.save(scene, INTO.resolve("studio.png"));
+    Screen.on(
+        () -> {
+          choose(scene.getRoot());
+          scene.getRoot().applyCss();
+          scene.getRoot().layout();
+          return null;
+        });
+    Picture.save(scene, INTO.resolve("column-plan.png"));
+  }
+
+  @SuppressWarnings("unchecked")
+  private static void choose(Parent studio) {
+    ComboBox<Section> sections = Scenes.all(studio, ComboBox.class).get(0);
+    sections.setValue(Section.PLANS);
+    Scenes.all(studio, ListView.class).stream()
+        .filter(list -> "studio-things".equals(list.getId()))
+        .forEach(list -> list.getSelectionModel().select(1));
   }
 
   /** With the menus and the ways to begin that the program's window has. */
@@ -74,7 +116,8 @@ class ScreenshotsTest {
         () -> {
           Words words = Words.english();
           SettingsViewModel settings = SettingsViewModel.of(SETTINGS);
-          made[0] = new Workshop(words, settings, desk.model, desk.stage, folder);
+          Workshop.Around around = new Workshop.Around(settings, desk.window.leaving(), folder);
+          made[0] = new Workshop(words, desk.model, around, desk.stage);
           desk.window.add(made[0].menu());
           desk.window.offer(words.of("start.paste"), made[0]::paste);
         });

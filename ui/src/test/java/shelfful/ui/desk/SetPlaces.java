@@ -10,6 +10,8 @@ public class SetPlaces implements Places {
   Optional<Path> work = Optional.empty();
   Optional<Path> plan = Optional.empty();
   Optional<Path> sheets = Optional.empty();
+  Answer answer = Answer.STAY;
+  final List<String> asked = new ArrayList<>();
   final List<Path> shown = new ArrayList<>();
 
   @Override
@@ -30,6 +32,12 @@ public class SetPlaces implements Places {
   @Override
   public Optional<Path> forSheets() {
     return sheets;
+  }
+
+  @Override
+  public Answer beforeLeaving(String sentence) {
+    asked.add(sentence);
+    return answer;
   }
 
   @Override

@@ -37,6 +37,8 @@ class WorkshopTest {
   private final SettingsViewModel settings = SettingsViewModel.of(Settings.usual(Locale.ROOT));
   private DeskViewModel desk;
   private Stage owner;
+  private final SetPlaces places = new SetPlaces();
+  private Leaving leaving;
   private Workshop workshop;
 
   @TempDir private Path folder;
@@ -60,7 +62,10 @@ class WorkshopTest {
   }
 
   private Workshop begin() {
-    return new Workshop(Words.english(), settings, desk, owner, folder);
+    leaving =
+        new Leaving(Words.english(), places, new Saving(Words.english(), desk, places).document());
+    return new Workshop(
+        Words.english(), desk, new Workshop.Around(settings, leaving, folder), owner);
   }
 
   @AfterEach
@@ -148,6 +153,6 @@ class WorkshopTest {
     assertThat(settings.settings().get()).isEqualTo(before);
     Files.delete(mine);
     assertThat(new LastStudio(folder).file()).isEmpty();
-    assertThat(Screen.on(workshop::mayClose)).as("nothing is unsaved").isTrue();
+    assertThat(Screen.on(leaving::mayClose)).as("nothing is unsaved").isTrue();
   }
 }

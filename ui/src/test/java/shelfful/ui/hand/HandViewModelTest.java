@@ -18,6 +18,7 @@ import shelfful.measure.Length;
 import shelfful.measure.LengthUnit;
 import shelfful.measure.Point;
 import shelfful.ui.DemoPlan;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
 import shelfful.ui.work.WorkViewModel;
@@ -36,7 +37,9 @@ class HandViewModelTest {
 
   @BeforeEach
   void openTheDemo() {
-    work = new WorkViewModel(new SameThreadTaskRunner(), new RecoveryFolder(folder));
+    work =
+        new WorkViewModel(
+            new SameThreadTaskRunner(), new RecoveryFolder(folder), new Steps(), Edit::toString);
     hand =
         new HandViewModel(
             Words.english(),
@@ -109,7 +112,7 @@ class HandViewModelTest {
     hand.setDown();
     assertThat(work.lastDone().get().orElseThrow()).isInstanceOf(Edit.MovePiece.class);
     assertThat(plan().isPinned(piece.pieceId())).isTrue();
-    work.undo();
+    work.steps().undo();
     assertThat(plan().load()).isEqualTo(DemoPlan.load().load());
     assertThat(hand.setDown()).as("the hand is empty").isFalse();
   }
@@ -155,12 +158,15 @@ class HandViewModelTest {
   @Test
   void everyKindOfStepHasAName() {
     commands.pin(piece.pieceId());
-    assertThat(commands.name(work.lastDone().get().orElseThrow())).contains(piece.pieceId());
+    assertThat(new EditWords(Words.english()).of(work.lastDone().get().orElseThrow()))
+        .contains(piece.pieceId());
     commands.unpinAll();
-    assertThat(commands.name(work.lastDone().get().orElseThrow())).isNotBlank();
+    assertThat(new EditWords(Words.english()).of(work.lastDone().get().orElseThrow())).isNotBlank();
     commands.lock(layer.id());
-    assertThat(commands.name(work.lastDone().get().orElseThrow())).contains(layer.id());
-    assertThat(commands.name(new Edit.AdoptPlan(DemoPlan.load().load()))).isNotBlank();
+    assertThat(new EditWords(Words.english()).of(work.lastDone().get().orElseThrow()))
+        .contains(layer.id());
+    assertThat(new EditWords(Words.english()).of(new Edit.AdoptPlan(DemoPlan.load().load())))
+        .isNotBlank();
     commands.undo();
     assertThat(hand.told().get()).contains("Undone");
   }

@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import shelfful.drawing.Ink;
 
@@ -71,6 +72,26 @@ class PaletteTest {
     for (String ground : List.of("bench", "paper")) {
       assertThat(contrast(palette.get("edge"), palette.get(ground))).as(ground).isGreaterThan(3);
       assertThat(contrast(palette.get("ember"), palette.get(ground))).as(ground).isGreaterThan(3);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void wordsAndEdgesStandOutForEyesOfEveryKind(ColourVision eyes) {
+    for (String file : List.of("light.css", "dark.css")) {
+      Map<String, Ink> palette = palette(file);
+      for (String ground : GROUNDS) {
+        for (String letters : List.of("ink", "quiet", "fault")) {
+          assertThat(eyes.contrast(palette.get(letters), palette.get(ground)))
+              .as(file + ": " + letters + " on " + ground)
+              .isGreaterThanOrEqualTo(4.5);
+        }
+      }
+      for (String ground : List.of("bench", "paper")) {
+        assertThat(eyes.contrast(palette.get("ember"), palette.get(ground)))
+            .as(file + ": ember on " + ground)
+            .isGreaterThan(3);
+      }
     }
   }
 

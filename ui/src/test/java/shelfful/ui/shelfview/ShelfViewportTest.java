@@ -47,6 +47,15 @@ class ShelfViewportTest {
   }
 
   @Test
+  void aPlaceIsBroughtToTheMiddleUnlessThePaperEndsBefore() {
+    ShelfViewport near = fitted.zoomed(6, 320, 240).centredOn(new Spot(100, 150));
+    assertThat(near.screenX(100)).isCloseTo(320, within(1e-9));
+    assertThat(near.screenY(150)).isCloseTo(240, within(1e-9));
+    assertThat(near.centredOn(new Spot(0, 0)).screenX(0)).isCloseTo(12, within(1e-9));
+    assertThat(fitted.centredOn(new Spot(100, 150))).isEqualTo(fitted);
+  }
+
+  @Test
   void neverGoesSmallerThanFittedNorBeyondSixteenTimes() {
     assertThat(fitted.zoomed(0.1, 5, 5)).isEqualTo(fitted);
     assertThat(fitted.zoomed(1000, 320, 240).scale()).isCloseTo(fitted.scale() * 16, within(1e-9));

@@ -2,7 +2,6 @@ package shelfful.ui.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,16 +22,17 @@ import shelfful.ui.DemoStudio;
 import shelfful.ui.Scenes;
 import shelfful.ui.look.NumberStyle;
 import shelfful.ui.look.Settings;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Words;
 
 class StudioPaneTest {
   private static final String HEIGHT = "/forms/0/height";
 
   private final Studio demo = DemoStudio.studio();
-  private final List<StudioEdit> edits = new ArrayList<>();
+  private final Steps steps = new Steps();
   private final StudioViewModel model =
       new StudioViewModel(
-          new Manner(Words.english(), LengthUnit.MILLIMETRES, NumberStyle.DOT), demo, edits::add);
+          new Manner(Words.english(), LengthUnit.MILLIMETRES, NumberStyle.DOT), demo, steps);
   private Scenes window;
 
   @BeforeEach
@@ -95,7 +95,7 @@ class StudioPaneTest {
     assertThat(model.studio().get().forms().get(0).profile().height().millimetres()).isEqualTo(140);
     assertThat(field(HEIGHT).getText()).isEqualTo("140 mm");
     assertThat(field("/forms/0/name").isFocused()).as("the controls stay").isTrue();
-    assertThat(edits).hasSize(1);
+    assertThat(steps.done()).hasSize(1);
   }
 
   @Test
@@ -132,7 +132,7 @@ class StudioPaneTest {
     window.run(
         () -> model.use(new Manner(Words.english(), LengthUnit.CENTIMETRES, NumberStyle.COMMA)));
     assertThat(field(HEIGHT).getText()).endsWith(" cm").doesNotContain(".");
-    assertThat(edits).isEmpty();
+    assertThat(steps.done()).isEmpty();
   }
 
   @Test

@@ -20,14 +20,15 @@ import shelfful.measure.LengthUnit;
 import shelfful.studio.Studio;
 import shelfful.ui.DemoStudio;
 import shelfful.ui.look.NumberStyle;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Language;
 import shelfful.ui.words.Words;
 
 class StudioViewModelTest {
-  private final List<StudioEdit> edits = new ArrayList<>();
+  private final Steps steps = new Steps();
   private final Studio demo = DemoStudio.studio();
   private final StudioViewModel model =
-      new StudioViewModel(manner(LengthUnit.MILLIMETRES), demo, edits::add);
+      new StudioViewModel(manner(LengthUnit.MILLIMETRES), demo, steps);
 
   @TempDir private Path folder;
 
@@ -61,10 +62,14 @@ class StudioViewModelTest {
     assertThat(model.studio().get().forms().get(0).profile().height())
         .isEqualTo(new Length(114_300));
     assertThat(shown("Height")).isEqualTo("114.3 mm");
-    assertThat(edits).hasSize(1);
-    assertThat(edits.get(0).name()).isEqualTo("Height of " + demo.forms().get(0).name());
-    assertThat(edits.get(0).before()).isEqualTo(demo).isEqualTo(DemoStudio.studio());
-    assertThat(edits.get(0).after()).isEqualTo(model.studio().get());
+    assertThat(steps.done()).hasSize(1);
+    assertThat(steps.done().get(0).name())
+        .isEqualTo("studio: Height of " + demo.forms().get(0).name());
+    Studio after = model.studio().get();
+    model.undo();
+    assertThat(model.studio().get()).isEqualTo(demo).isEqualTo(DemoStudio.studio());
+    model.redo();
+    assertThat(model.studio().get()).isEqualTo(after);
   }
 
   @Test
@@ -72,7 +77,7 @@ class StudioViewModelTest {
     Optional<String> wrong = model.commit(field("Height"), "12,5,0");
     assertThat(wrong).hasValueSatisfying(said -> assertThat(said).contains("12,5,0"));
     assertThat(model.studio().get()).isEqualTo(demo);
-    assertThat(edits).isEmpty();
+    assertThat(steps.done()).isEmpty();
   }
 
   @Test
@@ -123,7 +128,7 @@ class StudioViewModelTest {
       }
     }
     assertThat(KeepAStudio.bytes(model.studio().get())).isEqualTo(before);
-    assertThat(edits).isEmpty();
+    assertThat(steps.done()).isEmpty();
   }
 
   @Test
@@ -287,7 +292,7 @@ class StudioViewModelTest {
     assertThat(model.studio().get()).isEqualTo(demo);
     model.redo();
     assertThat(model.studio().get().forms()).hasSize(demo.forms().size() + 1);
-    assertThat(edits).as("taking back is no edit of its own").hasSize(16);
+    assertThat(steps.done()).as("taking back is no step of its own").hasSize(1);
   }
 
   @Test
