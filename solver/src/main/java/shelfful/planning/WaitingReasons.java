@@ -144,7 +144,7 @@ final class WaitingReasons {
     double area = 0;
     int[] pieces = judge.ware().shares().pieces(placed);
     for (Lot lot : judge.ware().singles()) {
-      area += (lot.size() - pieces[lot.index()]) * lot.kind().area();
+      area += (lot.size() - pieces[lot.index()]) * leastArea(lot);
     }
     double shelf =
         judge.stand().spots().stream()
@@ -154,5 +154,16 @@ final class WaitingReasons {
             .orElse(1);
     double wellSet = 0.65;
     return Math.max(0.1, area / (wellSet * shelf));
+  }
+
+  /** What a piece of a lot covers, its share of the closest pile where it may be piled. */
+  private double leastArea(Lot single) {
+    double least = single.kind().area();
+    for (Lot lot : judge.ware().lots()) {
+      if (lot.tower().filter(tower -> tower.takes(single) > 0).isPresent()) {
+        least = Math.min(least, lot.kind().area() / lot.tower().get().size());
+      }
+    }
+    return least;
   }
 }
