@@ -117,6 +117,7 @@ class ArchitectureTest {
       only(
           "drawing",
           "inspect",
+          "record",
           "load",
           "studio",
           "kiln",

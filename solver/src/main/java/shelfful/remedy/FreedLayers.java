@@ -54,11 +54,7 @@ final class FreedLayers {
 
   /** How high the piece stands, with what goes under it. */
   private Length height() {
-    Piece piece =
-        one.request().pieces().stream()
-            .filter(some -> some.id().equals(one.group().pieceIds().get(0)))
-            .findFirst()
-            .orElseThrow();
+    Piece piece = one.piece(one.group().pieceIds().get(0));
     Form form = one.request().studio().form(piece.batch().formId()).orElseThrow();
     java.util.Optional<Glaze> glaze =
         piece.batch().glazeId().flatMap(one.request().studio()::glaze);

@@ -137,12 +137,30 @@ final class WaitingCase {
         .collect(Collectors.toSet());
   }
 
-  /** Puts the group into free places of the load and moves nothing. */
+  /**
+   * Puts the group into free places of the load and moves nothing: first one piece with what only
+   * goes with it, for where one finds no place its likes find none, then all of them.
+   */
   Optional<InspectedLoad> filledUp() {
+    Piece piece = piece(group.pieceIds().get(0));
+    Set<String> one =
+        request().pieces().stream()
+            .filter(other -> other.setKey().equals(piece.setKey()))
+            .map(Piece::id)
+            .collect(Collectors.toSet());
+    return filledUp(one).map(first -> filledUp(mates).orElse(first));
+  }
+
+  /** A piece of the list. */
+  Piece piece(String id) {
+    return request().pieces().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private Optional<InspectedLoad> filledUp(Set<String> wanted) {
     tries++;
     List<LeftOut> open =
         load().leftOut().stream()
-            .map(one -> isMine(one) ? asWaiting(one) : asTakenOut(one))
+            .map(one -> wanted.contains(one.pieceId()) ? asWaiting(one) : asTakenOut(one))
             .toList();
     Load asked = with(load(), open);
     Set<String> locked =
@@ -160,10 +178,6 @@ final class WaitingCase {
         .map(InspectedLoad::load)
         .filter(filled -> gained(filled) > 0)
         .flatMap(filled -> judged(with(filled, stillWaiting(filled))));
-  }
-
-  private boolean isMine(LeftOut one) {
-    return mates.contains(one.pieceId());
   }
 
   private static LeftOut asWaiting(LeftOut one) {
