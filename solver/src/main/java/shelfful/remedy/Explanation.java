@@ -31,17 +31,25 @@ public record Explanation(WaitingGroup group, List<Trial> trials) {
     List<String> vain =
         trials.stream()
             .filter(trial -> trial.found().isEmpty())
-            .map(
-                trial ->
-                    trial.kind().words()
-                        + (trial.tries() == 1 ? " (1 try)" : " (" + trial.tries() + " tries)"))
+            .map(trial -> trial.kind().words() + times(trial.tries()))
             .toList();
     if (vain.isEmpty()) {
       return "";
     }
     String list = vain.stream().collect(Collectors.joining(", "));
-    return remedies().isEmpty()
-        ? "No remedy was found. Tried: " + list + "."
-        : "Tried in vain: " + list + ".";
+    String why =
+        trials.stream()
+            .filter(trial -> trial.found().isEmpty() && !trial.why().isEmpty())
+            .map(trial -> " Not in " + trial.kind().words() + ": " + trial.why())
+            .collect(Collectors.joining());
+    return (remedies().isEmpty() ? "No remedy was found. Tried: " : "Tried in vain: ")
+        + list
+        + "."
+        + why;
+  }
+
+  /** Nothing where a try for a cheaper kind told as much. */
+  private static String times(int tries) {
+    return tries == 0 ? "" : tries == 1 ? " (1 try)" : " (" + tries + " tries)";
   }
 }

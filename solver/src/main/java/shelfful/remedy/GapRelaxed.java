@@ -66,7 +66,8 @@ final class GapRelaxed implements Attempt {
       WaitingCase one, Relaxation relaxation, Length less, Set<String> freed) {
     Studio relaxed = relaxation.by(one.request().studio(), less);
     LoadRequest wish = RequestChange.studio(one.request(), relaxed);
-    return one.around(wish, id -> !freed.contains(id))
+    return one.plan()
+        .around(wish, id -> !freed.contains(id))
         .filter(load -> Change.between(one.load(), load.load()).losesNothing());
   }
 

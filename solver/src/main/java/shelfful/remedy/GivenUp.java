@@ -8,6 +8,9 @@ import shelfful.inspect.InspectedLoad;
 
 /** Of loads that bring a piece in and lose others, the one that loses and moves least. */
 final class GivenUp {
+  private static final Comparator<Loss> FEWEST_LOST =
+      Comparator.comparingInt(Loss::lost).thenComparing(loss -> loss.change().moved());
+
   private GivenUp() {}
 
   private record Loss(InspectedLoad load, Change change, int lost) {}
@@ -23,11 +26,21 @@ final class GivenUp {
         .map(load -> loss(one, load))
         .filter(loss -> loss.lost() > 0)
         .filter(loss -> loss.change().waiting().keySet().stream().allMatch(wanted))
-        .min(
-            Comparator.comparingInt(Loss::lost)
-                .thenComparing(loss -> -one.gained(loss.load().load()))
-                .thenComparing(loss -> loss.change().moved()))
-        .map(Loss::load);
+        .min(FEWEST_LOST)
+        .map(loss -> trimmed(one, loss, wanted).load());
+  }
+
+  /** One piece of the group in, and as many as can be of those that would have waited for more. */
+  private static Loss trimmed(WaitingCase one, Loss loss, Predicate<String> wanted) {
+    if (loss.lost() == 1 || one.gained(loss.load().load()) == 1) {
+      return loss;
+    }
+    return one.plan()
+        .withOneOnly(loss.load(), loss.change().waiting().keySet())
+        .map(load -> loss(one, load))
+        .filter(fewer -> fewer.lost() > 0 && fewer.lost() < loss.lost())
+        .filter(fewer -> fewer.change().waiting().keySet().stream().allMatch(wanted))
+        .orElse(loss);
   }
 
   private static Loss loss(WaitingCase one, InspectedLoad load) {
@@ -44,9 +57,8 @@ final class GivenUp {
             + telling.where()
             + " when "
             + telling.waiting()
-            + (kind == RemedyKind.MUST_GO_DROPPED
-                ? " no longer must go and waits instead; "
-                : " waits instead; ")
+            + (kind == RemedyKind.MUST_GO_DROPPED ? " no longer must go and" : "")
+            + (telling.severalWait() ? " wait instead; " : " waits instead; ")
             + telling.moved()
             + ", "
             + telling.counts()

@@ -50,6 +50,20 @@ final class LaterFiring {
     return firings;
   }
 
+  /** Why no firing takes a group, as far as its cone and stage tell; empty text otherwise. */
+  String whyNone(WaitingGroup group) {
+    if (group.batch().stage() == Stage.FINISHED) {
+      return "It is finished.";
+    }
+    Optional<Cone> cone = cone(group, kind(group));
+    if (cone.isEmpty()) {
+      return "Neither its batch nor its glaze says to what cone it is fired.";
+    }
+    return kilns(cone.get()).findAny().isPresent()
+        ? ""
+        : "No kiln of the studio may be fired to cone " + cone.get().number() + ".";
+  }
+
   private FiringKind kind(WaitingGroup group) {
     boolean glaze = group.batch().glazeId().isPresent();
     boolean pastBisque = group.batch().stage().compareTo(Stage.BISQUE) >= 0;

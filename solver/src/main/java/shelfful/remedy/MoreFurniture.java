@@ -29,14 +29,31 @@ final class MoreFurniture implements Attempt {
 
   @Override
   public Optional<Remedy> find(WaitingCase one) {
+    if (one.plan()
+        .around(RequestChange.studio(one.request(), withAll(one)), id -> true)
+        .isEmpty()) {
+      return Optional.empty();
+    }
     for (Map.Entry<String, Studio> bought : bought(one).entrySet()) {
       LoadRequest wish = RequestChange.studio(one.request(), bought.getValue());
-      Optional<InspectedLoad> load = one.around(wish, id -> true);
+      Optional<InspectedLoad> load = one.plan().around(wish, id -> true);
       if (load.isPresent()) {
         return Optional.of(remedy(one, bought.getKey(), load.get()));
       }
     }
     return Optional.empty();
+  }
+
+  /** Where one more of everything does not help, one more of one thing need not be tried. */
+  private static Studio withAll(WaitingCase one) {
+    Studio studio = one.request().studio();
+    for (String shelf : shelves(one)) {
+      studio = StudioChange.moreShelves(studio, shelf, 1);
+    }
+    for (Post post : one.request().studio().posts()) {
+      studio = StudioChange.morePosts(studio, post.id(), postsAtOneLevel(one));
+    }
+    return studio;
   }
 
   private static Map<String, Studio> bought(WaitingCase one) {

@@ -37,7 +37,7 @@ final class MustGoDropped implements Attempt {
             batch -> one.first().contains(batch.id()) ? batch : BatchChange.mustGo(batch, false));
     List<InspectedLoad> loads = new ArrayList<>(one.byTheWay());
     for (Set<String> freed : new FreedLayers(one).inTurn()) {
-      one.around(dropped, id -> !freed.contains(id)).ifPresent(loads::add);
+      one.plan().around(dropped, id -> !freed.contains(id)).ifPresent(loads::add);
     }
     return GivenUp.least(one, loads.stream(), id -> true)
         .filter(load -> dropsOne(one, load))

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Firing;
+import shelfful.load.LeftOut;
 import shelfful.load.LoadRequest;
 import shelfful.ware.Piece;
 import shelfful.ware.Stage;
@@ -31,19 +32,31 @@ final class NextFiring implements Attempt {
 
   @Override
   public Optional<Remedy> find(WaitingCase one) {
-    for (Firing firing : new LaterFiring(one.request()).of(one.group())) {
+    LaterFiring later = new LaterFiring(one.request());
+    one.because(later.whyNone(one.group()));
+    for (Firing firing : later.of(one.group())) {
       one.countTry();
       Optional<InspectedLoad> together = firings.together(firing).filter(load -> in(one, load) > 0);
       if (together.isPresent()) {
         return Optional.of(remedy(one, together.get(), ""));
       }
       one.countTry();
-      Optional<InspectedLoad> alone = firings.alone(firing, one).filter(load -> in(one, load) > 0);
-      if (alone.isPresent()) {
+      Optional<InspectedLoad> alone = firings.alone(firing, one);
+      if (alone.filter(load -> in(one, load) > 0).isPresent()) {
         return Optional.of(remedy(one, alone.get(), ", put before all else that waits"));
       }
+      alone.flatMap(load -> reason(one, load)).ifPresent(one::because);
     }
     return Optional.empty();
+  }
+
+  /** Why the group waits even in a firing of its own. */
+  private static Optional<String> reason(WaitingCase one, InspectedLoad alone) {
+    String batch = one.group().batch().id();
+    return alone.load().leftOut().stream()
+        .filter(out -> out.pieceId().startsWith(batch + "-"))
+        .map(LeftOut::sentence)
+        .findFirst();
   }
 
   private static int in(WaitingCase one, InspectedLoad later) {
@@ -63,20 +76,14 @@ final class NextFiring implements Attempt {
   private static Remedy remedy(WaitingCase one, InspectedLoad load, String how) {
     int in = Math.min(in(one, load), one.group().size());
     int all = one.group().size();
-    String count =
-        all == 1 ? "It goes" : in >= all ? "All " + all + " go" : in + " of " + all + " go";
+    String count = Telling.of(in, all, " goes", " go");
     LoadRequest later = load.load().request();
-    String sentence =
-        count
-            + " into "
-            + named(one.request(), later)
-            + how
-            + once(one)
-            + ": "
-            + load.load().placed()
-            + " of the "
-            + later.pieces().size()
-            + " pieces for it are in.";
+    int pieces = later.pieces().size();
+    String fill =
+        pieces == all && in == all
+            ? "."
+            : ": " + load.load().placed() + " of " + pieces + " are in.";
+    String sentence = count + " into " + named(one.request(), later) + how + once(one) + fill;
     return new Remedy(RemedyKind.NEXT_FIRING, in, sentence, load, NOTHING, Optional.empty());
   }
 

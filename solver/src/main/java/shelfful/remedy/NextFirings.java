@@ -27,6 +27,9 @@ import shelfful.ware.Stage;
  * for it, and once more with a group alone where the room went to others again.
  */
 final class NextFirings {
+  /** A firing with all that waits is planned once for many groups, so it is searched longer. */
+  private static final int TOGETHER = 5;
+
   private final Load load;
   private final List<WaitingGroup> groups;
   private final RemedyEffort effort;
@@ -82,6 +85,9 @@ final class NextFirings {
             .map(batch -> first.contains(batch.id()) ? BatchChange.mustGo(batch, true) : batch)
             .toList();
     LoadRequest request = RequestChange.firing(load.request(), firing, asked);
-    return new PlanALoad(request).run(SearchLength.ofSteps(effort.steps()), PlanListener.none());
+    return new PlanALoad(request)
+        .run(
+            SearchLength.ofSteps(effort.steps() * (first.isEmpty() ? TOGETHER : 1)),
+            PlanListener.none());
   }
 }

@@ -35,7 +35,7 @@ final class OtherColumns implements Attempt {
   @Override
   public Optional<Remedy> find(WaitingCase one) {
     for (String plan : others(one)) {
-      Optional<InspectedLoad> load = one.anew(RequestChange.columnPlan(one.request(), plan));
+      Optional<InspectedLoad> load = one.plan().anew(RequestChange.columnPlan(one.request(), plan));
       if (load.isPresent()) {
         Telling telling = new Telling(one, load.get());
         if (telling.change().losesNothing()) {

@@ -20,14 +20,14 @@ final class OtherPosts implements Attempt {
 
   @Override
   public Optional<Remedy> find(WaitingCase one) {
-    return one.around(one.request(), id -> true).map(load -> remedy(one, load));
+    return one.plan()
+        .heldStill()
+        .filter(load -> !AsItStands.leavesFurniture(one, load))
+        .map(load -> remedy(one, load));
   }
 
   private static Remedy remedy(WaitingCase one, InspectedLoad load) {
     Telling telling = new Telling(one, load);
-    if (telling.change().leavesFurniture()) {
-      return AsItStands.remedy(one, load);
-    }
     String sentence =
         telling.goIn()
             + " on "

@@ -20,7 +20,7 @@ final class OthersWait implements Attempt {
   public Optional<Remedy> find(WaitingCase one) {
     if (one.byTheWay().isEmpty()) {
       for (Set<String> freed : new FreedLayers(one).inTurn()) {
-        one.around(one.request(), id -> !freed.contains(id)).ifPresent(one.byTheWay()::add);
+        one.plan().around(one.request(), id -> !freed.contains(id)).ifPresent(one.byTheWay()::add);
         if (!one.byTheWay().isEmpty()) {
           break;
         }

@@ -71,7 +71,7 @@ public final class RemedySearch {
         found |= remedy.isPresent();
         RemedyKind kind = remedy.map(Remedy::kind).orElse(attempt.kind());
         remedy.ifPresent(some -> trials.removeIf(trial -> trial.kind() == some.kind()));
-        trials.add(new Trial(kind, remedy, one.takeTries()));
+        trials.add(new Trial(kind, remedy, one.takeTries(), one.takeWhy()));
       }
     }
     return new Explanation(group, trials);

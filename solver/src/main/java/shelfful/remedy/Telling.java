@@ -30,14 +30,18 @@ final class Telling {
 
   /** {@code 2 of 5 go in}. */
   String goIn() {
-    int gained = one.gained(after);
-    int all = one.group().size();
+    return of(one.gained(after), one.group().size(), " goes in", " go in");
+  }
+
+  /** {@code It goes}, {@code Both go}, {@code All 5 go}, {@code 1 of 5 goes}, {@code 2 of 5 go}. */
+  static String of(int some, int all, String singular, String plural) {
     if (all == 1) {
-      return "It goes in";
+      return "It" + singular;
     }
-    return gained >= all
-        ? "All " + all + " go in"
-        : gained + " of " + all + (gained == 1 ? " goes in" : " go in");
+    if (some >= all) {
+      return (all == 2 ? "Both" : "All " + all) + plural;
+    }
+    return some + " of " + all + (some == 1 ? singular : plural);
   }
 
   /** The layers that took a piece of the group. */
@@ -61,11 +65,19 @@ final class Telling {
   String furniture() {
     String posts =
         change.newHeights().entrySet().stream()
-            .map(entry -> name(entry.getKey()) + " stands on posts of " + text(entry.getValue()))
+            .map(entry -> height(entry.getKey(), entry.getValue()))
             .collect(Collectors.joining(", "));
     String gone =
         change.emptied().isEmpty() ? "" : change.emptied().size() + " layer(s) fewer are built";
     return posts.isEmpty() || gone.isEmpty() ? posts + gone : posts + ", " + gone;
+  }
+
+  private String height(LayerPlace place, Length posts) {
+    boolean isNew =
+        one.load().layers().stream().noneMatch(layer -> LayerPlace.of(layer).equals(place));
+    return (isNew ? "a shelf more, " + name(place) + "," : name(place))
+        + " stands on posts of "
+        + text(posts);
   }
 
   private String name(LayerPlace place) {
@@ -107,6 +119,11 @@ final class Telling {
                     + batchId
                     + ")")
         .orElse(batchId);
+  }
+
+  /** Whether more than one piece waits for it. */
+  boolean severalWait() {
+    return change.waiting().values().stream().mapToInt(Integer::intValue).sum() > 1;
   }
 
   /** The count before and after. */

@@ -22,12 +22,13 @@ final class WareMoved implements Attempt {
   @Override
   public Optional<Remedy> find(WaitingCase one) {
     for (Set<String> freed : new FreedLayers(one).inTurn()) {
-      Optional<Remedy> found = taken(one, one.around(one.request(), id -> !freed.contains(id)));
+      Optional<Remedy> found =
+          taken(one, one.plan().around(one.request(), id -> !freed.contains(id)));
       if (found.isPresent()) {
         return found;
       }
     }
-    return taken(one, one.anew(one.request()));
+    return taken(one, one.plan().anew(one.request()));
   }
 
   private static Optional<Remedy> taken(WaitingCase one, Optional<InspectedLoad> load) {

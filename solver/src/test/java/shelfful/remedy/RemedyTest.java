@@ -139,7 +139,7 @@ class RemedyTest {
     Remedy later = explanation.remedies().get(0);
     assertThat(later.kind()).isEqualTo(RemedyKind.NEXT_FIRING);
     assertThat(later.request().firing().cone()).isEqualTo(new Cone("8"));
-    assertThat(later.sentence()).contains("cone 8").contains("All 2");
+    assertThat(later.sentence()).contains("cone 8").contains("Both go");
   }
 
   /**
@@ -243,6 +243,6 @@ class RemedyTest {
         new PlanALoad(request).run(SearchLength.ofSteps(1), PlanListener.none()).orElseThrow();
     Explanation explanation = only(start);
     assertThat(explanation.remedies()).isEmpty();
-    assertThat(explanation.inVain()).startsWith("No remedy was found");
+    assertThat(explanation.inVain()).startsWith("No remedy was found").contains("It is finished");
   }
 }
