@@ -17,6 +17,7 @@ public final class RemedySearch {
   private final RemedyEffort effort;
   private final List<WaitingGroup> groups;
   private final List<Attempt> attempts;
+  private volatile WaitingCase current;
   private volatile boolean stopped;
 
   public RemedySearch(InspectedLoad load, RemedyEffort effort) {
@@ -41,9 +42,13 @@ public final class RemedySearch {
     return groups;
   }
 
-  /** Ends the search after the try it is at; what was found is kept. */
+  /** Ends the search soon; what was found is kept. */
   public void stop() {
     stopped = true;
+    WaitingCase now = current;
+    if (now != null) {
+      now.plan().stop();
+    }
   }
 
   /** Explains every group, telling each as soon as it is done. */
@@ -62,6 +67,7 @@ public final class RemedySearch {
   /** Explains one group. */
   public Explanation explain(WaitingGroup group) {
     WaitingCase one = new WaitingCase(load, group, effort);
+    current = one;
     List<Trial> trials = new ArrayList<>();
     boolean found = false;
     for (Attempt attempt : attempts) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import shelfful.app.FillUp;
 import shelfful.app.PlanALoad;
 import shelfful.app.PlanListener;
+import shelfful.app.Planning;
 import shelfful.app.SearchLength;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
@@ -34,9 +35,20 @@ import shelfful.ware.Piece;
 final class Replanning {
   private final WaitingCase one;
   private Optional<InspectedLoad> heldStill;
+  private volatile Planning running;
+  private volatile boolean stopped;
 
   Replanning(WaitingCase one) {
     this.one = one;
+  }
+
+  /** Ends the try that is going on; later ones are not begun. */
+  void stop() {
+    stopped = true;
+    Planning now = running;
+    if (now != null) {
+      now.stop();
+    }
   }
 
   /**
@@ -157,6 +169,10 @@ final class Replanning {
   }
 
   private Optional<InspectedLoad> answer(LoadRequest wish, PlanALoad planning) {
+    if (stopped) {
+      return Optional.empty();
+    }
+    running = planning;
     return planning
         .run(SearchLength.ofSteps(one.effort().steps()), PlanListener.none())
         .map(InspectedLoad::load)
