@@ -118,6 +118,7 @@ class ArchitectureTest {
           "drawing",
           "inspect",
           "record",
+          "figures",
           "load",
           "studio",
           "kiln",

@@ -10,8 +10,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
+import shelfful.drawing.FiguresDrawing;
+import shelfful.drawing.PaperSize;
+import shelfful.drawing.PdfSurface;
 import shelfful.figures.FiringPrices;
 import shelfful.figures.PotteryFigures;
+import shelfful.files.AtomicSave;
 import shelfful.files.FigureTable;
 import shelfful.files.SaveFailed;
 
@@ -32,6 +36,19 @@ final class FiguresCommand implements Callable<Integer> {
 
   @Option(names = "--to", paramLabel = "FILE", description = "Where the table goes. Default: here.")
   private Path target;
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "FILE",
+      description = "Draw the figures on a sheet of paper (PDF) instead.")
+  private Path sheet;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "A4",
+      description = "a4 or letter. Default: a4.")
+  private PaperSize paper;
 
   @Option(names = "--per-kwh", paramLabel = "MONEY", description = "What a kilowatt-hour costs.")
   private Double perKwh;
@@ -57,6 +74,16 @@ final class FiguresCommand implements Callable<Integer> {
     kept.notes().forEach(err::println);
     PotteryFigures figures =
         PotteryFigures.of(kept.firings(), new FiringPrices(price(perKwh), price(perFiring)));
+    if (sheet != null) {
+      String name = folder.toAbsolutePath().normalize().getFileName().toString();
+      AtomicSave.save(sheet, PdfSurface.bytes(FiguresDrawing.of(figures, name, paper)));
+      out.println(sheet);
+      return ExitCodes.DONE;
+    }
+    return table(figures);
+  }
+
+  private int table(PotteryFigures figures) throws SaveFailed {
     List<String> headings =
         causes ? PotteryFigures.causeHeadings() : PotteryFigures.firingHeadings();
     List<List<String>> rows = causes ? figures.causeRows() : figures.firingRows();

@@ -135,6 +135,9 @@ class RecordsTest {
         .isZero();
     assertThat(Files.readAllLines(table).get(1))
         .contains("2026-06-01,60,60,1.000,60,0,0,,30.00,0.500");
+    Path sheet = folder.resolve("figures.pdf");
+    assertThat(run("figures", folder.toString(), "--sheet", sheet.toString())).as(told()).isZero();
+    assertThat(sheet).isNotEmptyFile();
     assertThat(run("habits", folder.toString())).as(told()).isZero();
     assertThat(said()).contains("60 pieces of 1 firings").contains("too few yet");
     assertThat(run("habits", folder.toString(), "--accept", "1")).isEqualTo(ExitCodes.BAD_INPUT);
