@@ -70,10 +70,39 @@ class ArchitectureTest {
           .because("what is told while a piece is moved must be what the judge says afterwards");
 
   @ArchTest
+  static final ArchRule remediesAreTriedThroughTheUseCases =
+      only("remedy", "app", "edit", "inspect", "load", "studio", "kiln", "ware", "measure")
+          .because(
+              "a remedy is a load like any other: planned by the planner, passed by the judge");
+
+  @ArchTest
+  static final ArchRule purchasesAreMeasuredThroughTheUseCases =
+      only(
+          "purchase",
+          "app",
+          "inspect",
+          "load",
+          "studio",
+          "kiln",
+          "measure",
+          "org.apache.commons.math3");
+
+  @ArchTest
+  static final ArchRule recordsKnowTheLoad =
+      only("record", "inspect", "load", "studio", "kiln", "ware", "measure");
+
+  @ArchTest
+  static final ArchRule learningKnowsTheRecords =
+      only("learning", "record", "studio", "ware", "load", "org.apache.commons.math3");
+
+  @ArchTest static final ArchRule figuresKnowTheRecords = only("figures", "record");
+
+  @ArchTest
   static final ArchRule filesReadAndWrite =
       only(
           "files",
           "edit",
+          "record",
           "measure",
           "ware",
           "kiln",
@@ -88,6 +117,8 @@ class ArchitectureTest {
       only(
           "drawing",
           "inspect",
+          "record",
+          "figures",
           "load",
           "studio",
           "kiln",

@@ -94,6 +94,7 @@ final class DrawCommand implements Callable<Integer> {
     }
     Path to = target == null ? besidePlan() : target;
     AtomicSave.save(to, sheets.pdf(load));
+    sheets.limit(load).ifPresent(most -> err.println(most.sentence(load.load().placed())));
     out.println(to);
     if (phone != null) {
       AtomicSave.save(phone, sheets.phone(load));

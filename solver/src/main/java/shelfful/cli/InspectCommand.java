@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import shelfful.app.LoadLimit;
 import shelfful.files.FindingsWriter;
 import shelfful.files.PlanReader;
 import shelfful.inspect.Finding;
@@ -37,6 +38,11 @@ final class InspectCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the findings as JSON.")
   private boolean json;
 
+  @Option(
+      names = "--no-limit",
+      description = "Do not work out how many pieces no setting can exceed; it takes some seconds.")
+  private boolean noLimit;
+
   InspectCommand(PrintStream out, PrintStream err) {
     this.out = out;
     this.err = err;
@@ -62,6 +68,9 @@ final class InspectCommand implements Callable<Integer> {
     } else {
       out.println(passed ? "The plan breaks no rule." : "The plan breaks rules.");
       findings.forEach(finding -> out.println(line(finding)));
+      if (passed && !noLimit) {
+        out.println(LoadLimit.of(load.get().request()).sentence(load.get().placed()));
+      }
     }
     return passed ? ExitCodes.DONE : ExitCodes.RULE_BROKEN;
   }

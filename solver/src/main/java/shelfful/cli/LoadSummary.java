@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import shelfful.app.LoadLimit;
 import shelfful.inspect.InspectedLoad;
@@ -19,24 +20,22 @@ import shelfful.ware.Piece;
 /** A load in a few lines of text. */
 final class LoadSummary {
   private final InspectedLoad inspected;
-  private final LoadLimit limit;
   private final LengthUnit unit;
   private final Map<String, Piece> pieces;
 
-  private LoadSummary(InspectedLoad inspected, LoadLimit limit, LengthUnit unit) {
+  private LoadSummary(InspectedLoad inspected, LengthUnit unit) {
     this.inspected = inspected;
-    this.limit = limit;
     this.unit = unit;
     this.pieces =
         inspected.load().request().pieces().stream()
             .collect(Collectors.toMap(Piece::id, piece -> piece));
   }
 
-  static List<String> of(InspectedLoad load, LoadLimit limit, LengthUnit unit) {
-    LoadSummary summary = new LoadSummary(load, limit, unit);
+  static List<String> of(InspectedLoad load, Optional<LoadLimit> limit, LengthUnit unit) {
+    LoadSummary summary = new LoadSummary(load, unit);
     List<String> lines = new ArrayList<>();
     lines.add(summary.heading());
-    lines.add(summary.limit.sentence(load.load().placed()));
+    limit.ifPresent(most -> lines.add(most.sentence(load.load().placed())));
     lines.add("");
     lines.addAll(summary.layers());
     if (!load.load().leftOut().isEmpty()) {

@@ -156,17 +156,17 @@ final class PlanCommand implements Callable<Integer> {
     }
     PlanFiles files = new PlanFiles(folder, listFile, sheets);
     files.save(load.get());
-    print(load.get(), planning, files);
+    print(load.get(), files);
     return byHand.happened() ? ExitCodes.STOPPED : ExitCodes.DONE;
   }
 
-  private void print(InspectedLoad load, PlanALoad planning, PlanFiles files) {
+  private void print(InspectedLoad load, PlanFiles files) {
     if (json) {
       out.write(files.planBytes(), 0, files.planBytes().length);
       out.flush();
     } else {
       LengthUnit unit = sheets.unitOr(load.load().request().studio().unit());
-      LoadSummary.of(load, planning.limit(), unit).forEach(out::println);
+      LoadSummary.of(load, sheets.limit(load), unit).forEach(out::println);
       out.println();
       out.println("Plan    " + files.plan());
       out.println("Sheets  " + files.sheets());

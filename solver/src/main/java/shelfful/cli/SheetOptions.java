@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Option;
+import shelfful.app.LoadLimit;
 import shelfful.drawing.Edition;
 import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.PaperSize;
@@ -65,6 +66,23 @@ final class SheetOptions {
       description = "Hours of cooling, for the cover. Default: a blank to fill in.")
   private String hoursDown;
 
+  @Option(
+      names = "--no-limit",
+      description = "Do not work out how many pieces no setting can exceed; it takes some seconds.")
+  private boolean noLimit;
+
+  private InspectedLoad limited;
+  private LoadLimit limit;
+
+  /** What no load of the request can exceed, worked out once; empty when it is not wanted. */
+  Optional<LoadLimit> limit(InspectedLoad load) {
+    if (!noLimit && limited != load) {
+      limit = LoadLimit.of(load.load().request());
+      limited = load;
+    }
+    return noLimit ? Optional.empty() : Optional.of(limit);
+  }
+
   /** The loading sheets of a load, as PDF. */
   byte[] pdf(InspectedLoad load) {
     return PdfSurface.bytes(LoadDrawing.of(load, printing(load)));
@@ -89,7 +107,8 @@ final class SheetOptions {
         new ProgramNote(
             Optional.ofNullable(program),
             Optional.ofNullable(hoursUp),
-            Optional.ofNullable(hoursDown)));
+            Optional.ofNullable(hoursDown)),
+        limit(load).map(most -> most.sentence(load.load().placed())));
   }
 
   LengthUnit unitOr(LengthUnit studios) {

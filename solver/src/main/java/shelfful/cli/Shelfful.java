@@ -19,7 +19,16 @@ import shelfful.files.SaveFailed;
     description = "Plans how pottery goes into a kiln.",
     version = "shelfful 0.1.0",
     mixinStandardHelpOptions = true,
-    subcommands = {PlanCommand.class, InspectCommand.class, DrawCommand.class},
+    subcommands = {
+      PlanCommand.class,
+      InspectCommand.class,
+      DrawCommand.class,
+      WhyCommand.class,
+      WorthCommand.class,
+      RecordCommand.class,
+      HabitsCommand.class,
+      FiguresCommand.class
+    },
     footer = {
       "",
       "Exit codes: 0 done (pieces that wait are reported, not an error), 1 a fault of the program,",

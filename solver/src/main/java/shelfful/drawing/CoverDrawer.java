@@ -19,13 +19,13 @@ final class CoverDrawer {
   private final Setting setting;
   private final GlazePalette palette;
   private final LengthWords words;
-  private final ProgramNote program;
+  private final Printing printing;
 
-  CoverDrawer(Setting setting, GlazePalette palette, LengthWords words, ProgramNote program) {
+  CoverDrawer(Setting setting, GlazePalette palette, LengthWords words, Printing printing) {
     this.setting = setting;
     this.palette = palette;
     this.words = words;
-    this.program = program;
+    this.printing = printing;
   }
 
   /** Draws the sheet; returns what of the list to fetch did not fit on it. */
@@ -72,10 +72,14 @@ final class CoverDrawer {
         sheet.text(new Spot(body.left(), y), FiringWords.counts(setting), TextStyle.HEAD, 90);
     sheet.text(new Spot(end + 6, y), totals(), TextStyle.BODY, body.right() - end - 6);
     y += 4.8;
+    if (printing.limit().isPresent()) {
+      sheet.text(new Spot(body.left(), y), printing.limit().get(), TextStyle.BODY, body.width());
+      y += 4.8;
+    }
     sheet.text(
         new Spot(body.left(), y), FiringWords.madeBy(setting), TextStyle.QUIET, body.width());
     y += 6;
-    new ProgramLine(program).draw(sheet, new Spot(body.left(), y), body.width());
+    new ProgramLine(printing.program()).draw(sheet, new Spot(body.left(), y), body.width());
     return y;
   }
 

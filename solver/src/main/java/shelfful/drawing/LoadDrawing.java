@@ -34,8 +34,7 @@ public record LoadDrawing(String title, List<Sheet> sheets) {
     GlazePalette palette = new GlazePalette(setting);
     LengthWords words = new LengthWords(printing.unit());
     Pages pages = new Pages(printing.format());
-    List<FetchList.Item> toFetch =
-        new CoverDrawer(setting, palette, words, printing.program()).draw(pages);
+    List<FetchList.Item> toFetch = new CoverDrawer(setting, palette, words, printing).draw(pages);
     new ListsDrawer(setting, palette, words).draw(pages, toFetch);
     LayerSheetDrawer drawer = new LayerSheetDrawer(setting, palette, words, pages);
     AlikeLayers.of(setting).forEach(drawer::draw);

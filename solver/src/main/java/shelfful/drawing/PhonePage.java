@@ -10,6 +10,7 @@ import java.util.Base64;
 import java.util.List;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Layer;
+import shelfful.record.Causes;
 
 /**
  * The load for a telephone in the kiln room: one HTML file with everything in it, which asks for
@@ -61,11 +62,14 @@ public final class PhonePage {
     html.append("</title>\n<style>").append(style).append("</style>\n</head>\n<body data-plan=\"");
     html.append(
         Markup.text(mark.hash().substring(0, 32) + printing.edition().revision().orElse("")));
+    html.append("\" data-mark=\"").append(mark.shortForm());
     html.append("\">\n").append(top()).append(start());
     for (Layer layer : setting.layers()) {
       html.append(new PhoneLayer(setting, palette, words, layer).section());
     }
-    html.append(waits()).append(bar());
+    html.append(waits());
+    html.append(new PhoneUnpacking(setting, palette, words, Causes.USUAL).section());
+    html.append(bar());
     return html.append("<script>")
         .append(script)
         .append("</script>\n</body>\n</html>\n")
@@ -97,6 +101,7 @@ public final class PhonePage {
     html.append(Markup.element("h1", setting.studio().name()));
     html.append(Markup.element("p", FiringWords.of(setting)));
     html.append(Markup.element("p", FiringWords.counts(setting)));
+    printing.limit().ifPresent(limit -> html.append(Markup.element("p", limit)));
     html.append("<p class=\"quiet\">").append(Markup.name(printing.edition().words(mark)));
     html.append("</p>\n<p class=\"quiet\" id=\"kept\" hidden=\"hidden\">");
     html.append("This browser keeps no ticks: they are lost when the page is closed.</p>\n");

@@ -13,13 +13,14 @@ import shelfful.load.Load;
  *
  * @param hash as 64 digits of base 16
  */
-record PlanMark(String hash) {
+public record PlanMark(String hash) {
   /** Without letters and digits that are taken for each other. */
   private static final String LETTERS = "23456789ABCDEFGHJKMNPQRSTVWXYZ";
 
   private static final int SHORT = 6;
 
-  static PlanMark of(Load load) {
+  /** The mark of a load. */
+  public static PlanMark of(Load load) {
     String told =
         load.request().firing()
             + "\n"
@@ -42,7 +43,7 @@ record PlanMark(String hash) {
   }
 
   /** Six letters and digits for people: {@code 7K3-QM2}. One in 700 million. */
-  String shortForm() {
+  public String shortForm() {
     long number = Long.parseUnsignedLong(hash.substring(0, 15), 16);
     StringBuilder letters = new StringBuilder();
     for (int i = 0; i < SHORT; i++) {

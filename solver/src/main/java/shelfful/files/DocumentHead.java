@@ -9,7 +9,8 @@ enum DocumentHead {
   STUDIO("shelfful studio"),
   BATCH_LIST("shelfful batch list"),
   PLAN("shelfful plan"),
-  WORK("shelfful work");
+  WORK("shelfful work"),
+  FIRING("shelfful firing");
 
   private static final int VERSION = 1;
   private static final int ANY_VERSION = 1_000_000;

@@ -41,6 +41,12 @@ final class FieldWriter {
     return this;
   }
 
+  /** A whole number of thousandths as a decimal. */
+  FieldWriter thousandths(String field, long value) {
+    object.put(field, FileNumber.of(new Length(value)));
+    return this;
+  }
+
   FieldWriter flag(String field, boolean value) {
     object.put(field, value);
     return this;

@@ -4,7 +4,8 @@
   var key = "shelfful " + document.body.getAttribute("data-plan");
   var pages = Array.from(document.querySelectorAll("[data-page]"));
   var boxes = Array.from(document.querySelectorAll("input[type=checkbox]"));
-  var state = { done: [], page: 0, look: "" };
+  var outs = Array.from(document.querySelectorAll("li[data-out]"));
+  var state = { done: [], page: 0, look: "", out: {}, rest: "" };
 
   function byId(id) {
     return document.getElementById(id);
@@ -20,6 +21,13 @@
           });
         }
         state.page = pages[kept.page] ? kept.page : 0;
+        outs.forEach(function (row) {
+          var was = kept.out ? kept.out[row.getAttribute("data-out")] : null;
+          if (Array.isArray(was)) {
+            state.out[row.getAttribute("data-out")] = [String(was[0]), String(was[1])];
+          }
+        });
+        state.rest = kept.rest === "good" ? "good" : "";
         state.look = kept.look === "dark" ? "dark" : kept.look === "light" ? "light" : "";
       }
     } catch (nothingKept) {
@@ -135,8 +143,77 @@
     }
   }
 
+  // CRC-32 of the text in UTF-8, as the program checks it.
+  function sum(text) {
+    var crc = -1;
+    Array.from(unescape(encodeURIComponent(text))).forEach(function (letter) {
+      crc = crc ^ letter.charCodeAt(0);
+      [1, 2, 3, 4, 5, 6, 7, 8].forEach(function () {
+        crc = (crc >>> 1) ^ ((crc >>> 0) % 2 === 1 ? 0xedb88320 : 0);
+      });
+    });
+    return ("0000000" + ((crc ^ -1) >>> 0).toString(16)).slice(-8);
+  }
+
+  function note() {
+    var lines = ["shelfful unpacking 1", "plan " + document.body.getAttribute("data-mark")];
+    outs.forEach(function (row) {
+      var id = row.getAttribute("data-out");
+      var mark = state.out[id] || ["", ""];
+      var cause = mark[0] === "good" ? "" : mark[1].replace(/[|\s]+/g, " ").trim().slice(0, 60);
+      if (mark[0]) {
+        lines.push([id, mark[0]].concat(cause ? [cause] : []).join(" | "));
+      }
+    });
+    if (state.rest) {
+      lines.push("rest good");
+    }
+    var body = lines.join("\n") + "\n";
+    return body + "sum " + sum(body) + "\n";
+  }
+
+  function showMarks() {
+    outs.forEach(function (row) {
+      var mark = state.out[row.getAttribute("data-out")] || ["", ""];
+      row.classList.toggle("flawed", mark[0] === "second" || mark[0] === "lost");
+    });
+    byId("note").value = note();
+    byId("save").href = "data:text/plain;charset=utf-8," + encodeURIComponent(note());
+  }
+
+  function led(row) {
+    var id = row.getAttribute("data-out");
+    var grade = row.querySelector("select");
+    var cause = row.querySelector("input");
+    var mark = state.out[id] || ["", ""];
+    grade.value = ["good", "second", "lost"].indexOf(mark[0]) > -1 ? mark[0] : "";
+    cause.value = mark[1];
+    function changed() {
+      if (cause.value ? !grade.value : false) {
+        grade.value = "second";
+      }
+      state.out[id] = [grade.value, cause.value];
+      keep();
+      showMarks();
+    }
+    grade.addEventListener("change", changed);
+    cause.addEventListener("change", changed);
+  }
+
   read();
   look();
+  outs.forEach(led);
+  byId("rest").value = state.rest;
+  byId("rest").addEventListener("change", function () {
+    state.rest = byId("rest").value;
+    keep();
+    showMarks();
+  });
+  byId("copy").addEventListener("click", function () {
+    byId("note").select();
+    document.execCommand("copy");
+  });
+  showMarks();
   root.classList.add("led");
   byId("top").hidden = false;
   byId("bar").hidden = false;
@@ -157,6 +234,10 @@
     changed(false);
   });
   document.addEventListener("keydown", function (event) {
+    var typing = event.target.type === "text" ? true : ["SELECT", "TEXTAREA"].indexOf(event.target.tagName) > -1;
+    if (typing) {
+      return;
+    }
     var busy = ["INPUT", "BUTTON"].indexOf(event.target.tagName) > -1;
     var act = { " ": busy ? null : forward, Backspace: undo, ArrowLeft: function () { turn(-1); }, ArrowRight: function () { turn(1); } }[event.key];
     if (act) {

@@ -19,6 +19,9 @@ class LoadDrawingTest {
   /** Most printers leave 4 to 6 mm free, some 12 (common practice, no source). */
   private static final double LEAST_MARGIN = 12;
 
+  private static final String LIMIT =
+      "112 in; no setting can hold more than 169 (the height of the chamber).";
+
   private static final Map<String, Supplier<InspectedLoad>> LOADS =
       Map.ofEntries(
           Map.entry("small", Loads::small),
@@ -58,7 +61,7 @@ class LoadDrawingTest {
     ProgramNote program =
         new ProgramNote(
             Optional.of("Slow glaze " + Loads.HOSTILE), Optional.of("9"), Optional.empty());
-    return new Printing(format, unit, edition, program);
+    return new Printing(format, unit, edition, program, Optional.of(LIMIT));
   }
 
   private static void check(LoadDrawing drawing) {
@@ -275,6 +278,17 @@ class LoadDrawingTest {
     Printing printing = new Printing(format, LengthUnit.MILLIMETRES, Edition.UNSAID, note);
     assertThat(words(LoadDrawing.of(Loads.small(), printing).sheets().get(0)))
         .containsSubsequence("Program", "Slow glaze", "Hours up", "9", "Hours down");
+  }
+
+  @Test
+  void saysOnTheCoverHowNearTheLoadComesToWhatIsPossible() {
+    SheetFormat format = SheetFormat.upright(PaperSize.A4);
+    Printing told = printing(format, LengthUnit.MILLIMETRES);
+    assertThat(words(LoadDrawing.of(Loads.small(), told).sheets().get(0))).contains(LIMIT);
+    assertThat(PhonePage.html(Loads.small(), told)).contains(LIMIT);
+    Printing plain = Printing.plain(PaperSize.A4, LengthUnit.MILLIMETRES);
+    assertThat(String.join(" ", words(LoadDrawing.of(Loads.small(), plain).sheets().get(0))))
+        .doesNotContain("no setting");
   }
 
   @Test

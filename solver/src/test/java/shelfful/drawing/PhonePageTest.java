@@ -27,7 +27,9 @@ class PhonePageTest {
           "html head meta title style body nav div button span section h1 h2 h3 p bdi ul li svg path"
               .split(" "));
   private static final Set<String> MORE_TAGS =
-      Set.of("circle ellipse rect text ol label input footer small script b".split(" "));
+      Set.of(
+          "circle ellipse rect text ol label input footer small script b select option datalist textarea a"
+              .split(" "));
 
   private static String page(InspectedLoad load) {
     return PhonePage.html(load, Printing.plain(PaperSize.A4, LengthUnit.MILLIMETRES));
@@ -128,7 +130,10 @@ class PhonePageTest {
         expected.add("t" + (layer + 1) + "-" + piece.number());
       }
     }
-    assertThat(all(page, "input").stream().map(input -> input.getAttribute("id")))
+    assertThat(
+            all(page, "input").stream()
+                .filter(input -> input.getAttribute("type").equals("checkbox"))
+                .map(input -> input.getAttribute("id")))
         .containsExactlyElementsOf(expected);
     assertThat(all(page, "input").stream().filter(input -> input.hasAttribute("data-piece")))
         .hasSize(Loads.drum().load().placed());
@@ -141,13 +146,31 @@ class PhonePageTest {
   }
 
   @Test
+  void offersEachPieceOnceForUnpackingUnderTheMarkOfThePlan() throws Exception {
+    InspectedLoad load = Loads.drum();
+    Document page = parse(page(load));
+    List<String> standing =
+        load.load().layers().stream()
+            .flatMap(layer -> layer.placements().stream())
+            .map(one -> one.pieceId())
+            .toList();
+    assertThat(
+            all(page, "li").stream()
+                .filter(row -> row.hasAttribute("data-out"))
+                .map(row -> row.getAttribute("data-out")))
+        .containsExactlyInAnyOrderElementsOf(standing);
+    assertThat(all(page, "body").get(0).getAttribute("data-mark"))
+        .isEqualTo(PlanMark.of(load.load()).shortForm());
+  }
+
+  @Test
   void isAPlainListWithoutScript() throws Exception {
     List<String> hidden =
         all(parse(page(Loads.drum())), "*").stream()
             .filter(element -> element.hasAttribute("hidden"))
             .map(element -> element.getAttribute("id"))
             .toList();
-    assertThat(hidden).containsExactlyInAnyOrder("top", "bar", "kept");
+    assertThat(hidden).containsExactlyInAnyOrder("top", "bar", "kept", "unpacking");
   }
 
   @Test

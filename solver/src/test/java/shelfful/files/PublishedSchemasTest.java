@@ -34,7 +34,8 @@ class PublishedSchemasTest {
           PREFIX + "studio:1", "studio.schema.json",
           PREFIX + "batch-list:1", "batch-list.schema.json",
           PREFIX + "plan:1", "plan.schema.json",
-          PREFIX + "work:1", "work.schema.json");
+          PREFIX + "work:1", "work.schema.json",
+          PREFIX + "firing:1", "firing.schema.json");
 
   private final SchemaRegistry registry =
       SchemaRegistry.withDefaultDialect(
@@ -49,7 +50,8 @@ class PublishedSchemasTest {
         "studio.schema.json",
         "batch-list.schema.json",
         "plan.schema.json",
-        "work.schema.json"
+        "work.schema.json",
+        "firing.schema.json"
       })
   void areSchemasThemselves(String file) {
     assertThat(
@@ -65,7 +67,8 @@ class PublishedSchemasTest {
     "studio, ../docs/formats/studio.example.json",
     "batch-list, ../docs/formats/batch-list.example.json",
     "plan, ../docs/formats/plan.example.json",
-    "work, ../docs/formats/work.example.json"
+    "work, ../docs/formats/work.example.json",
+    "firing, ../docs/formats/firing.example.json"
   })
   void acceptDemoDataAndExamples(String schema, String file) {
     assertThat(errors(schema, text(Path.of(file)))).isEmpty();
@@ -85,6 +88,8 @@ class PublishedSchemasTest {
         .isEmpty();
     byte[] work = WorkWriter.bytes(WorkPlan.of(SmallPlan.load()), Optional.of("/home/work.json"));
     assertThat(errors("work", written(work))).isEmpty();
+    byte[] firing = FiringRecordWriter.bytes(UnpackingNoteTest.record());
+    assertThat(errors("firing", written(firing))).isEmpty();
     for (String list : List.of("list-60.csv", "list-200.csv", "list-500.csv")) {
       var batches =
           BatchListReader.read(SmallStudio.DEMO.resolve(list), SmallStudio.demo())
@@ -156,6 +161,8 @@ class PublishedSchemasTest {
     }
     assertThat(PlanReader.read(FORMATS.resolve("plan.example.json")).problems()).isEmpty();
     assertThat(WorkReader.read(FORMATS.resolve("work.example.json")).problems()).isEmpty();
+    assertThat(FiringRecordReader.read(FORMATS.resolve("firing.example.json")).problems())
+        .isEmpty();
   }
 
   private List<Error> errors(String schema, String json) {

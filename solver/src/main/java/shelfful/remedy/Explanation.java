@@ -1,0 +1,55 @@
+package shelfful.remedy;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Why alike pieces wait, and what was tried to bring them in.
+ *
+ * @param group the pieces, with their reason
+ * @param trials in the order they were made, cheapest first; never empty
+ */
+public record Explanation(WaitingGroup group, List<Trial> trials) {
+  /** Takes its own copy. */
+  public Explanation {
+    trials = List.copyOf(trials);
+  }
+
+  /** What was found, cheapest first; may be empty. */
+  public List<Remedy> remedies() {
+    return trials.stream().flatMap(trial -> trial.found().stream()).toList();
+  }
+
+  /** The cheapest remedy that brings a piece into this very firing. */
+  public Optional<Remedy> inThisFiring() {
+    return remedies().stream().filter(one -> one.kind().isInThisFiring()).findFirst();
+  }
+
+  /** What was tried in vain, as a sentence; empty text when everything tried was found. */
+  public String inVain() {
+    List<String> vain =
+        trials.stream()
+            .filter(trial -> trial.found().isEmpty())
+            .map(trial -> trial.kind().words() + times(trial.tries()))
+            .toList();
+    if (vain.isEmpty()) {
+      return "";
+    }
+    String list = vain.stream().collect(Collectors.joining(", "));
+    String why =
+        trials.stream()
+            .filter(trial -> trial.found().isEmpty() && !trial.why().isEmpty())
+            .map(trial -> " Not in " + trial.kind().words() + ": " + trial.why())
+            .collect(Collectors.joining());
+    return (remedies().isEmpty() ? "No remedy was found. Tried: " : "Tried in vain: ")
+        + list
+        + "."
+        + why;
+  }
+
+  /** Nothing where a try for a cheaper kind told as much. */
+  private static String times(int tries) {
+    return tries == 0 ? "" : tries == 1 ? " (1 try)" : " (" + tries + " tries)";
+  }
+}
