@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.logging.LogManager;
 import picocli.CommandLine;
@@ -23,6 +24,7 @@ import shelfful.files.SaveFailed;
       PlanCommand.class,
       InspectCommand.class,
       DrawCommand.class,
+      WeekCommand.class,
       WhyCommand.class,
       WorthCommand.class,
       RecordCommand.class,
@@ -41,7 +43,7 @@ public final class Shelfful implements Runnable {
   /** Runs a command and ends the program with its exit code. */
   public static void main(String[] args) {
     readLoggingConfiguration();
-    if (args.length > 0 && args[0].equals("plan")) {
+    if (args.length > 0 && (args[0].equals("plan") || args[0].equals("week"))) {
       WarmUp.start();
     }
     int code = run(args, utf8(System.out), utf8(System.err));
@@ -60,6 +62,7 @@ public final class Shelfful implements Runnable {
         .setErr(talk)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(LocalDate.class, Shelfful::day)
+        .registerConverter(LocalDateTime.class, Shelfful::moment)
         .setExecutionExceptionHandler((fault, command, parsed) -> tell(fault, talk))
         .execute(args);
   }
@@ -70,6 +73,15 @@ public final class Shelfful implements Runnable {
     } catch (DateTimeParseException unreadable) {
       throw new CommandLine.TypeConversionException(
           "'" + text + "' is not a day. Write it as 2026-06-01.");
+    }
+  }
+
+  private static LocalDateTime moment(String text) {
+    try {
+      return LocalDateTime.parse(text);
+    } catch (DateTimeParseException unreadable) {
+      throw new CommandLine.TypeConversionException(
+          "'" + text + "' is not a day with a time. Write it as 2026-06-01T08:00.");
     }
   }
 

@@ -36,8 +36,7 @@ final class BarChart {
     Spot heading = new Spot(box.left(), box.top() + 4);
     sheet.text(heading, title, TextStyle.SECTION, box.width());
     Box plot =
-        new Box(
-            box.left(), box.top() + HEADING + FIGURES, box.right(), box.bottom() - NAMES);
+        new Box(box.left(), box.top() + HEADING + FIGURES, box.right(), box.bottom() - NAMES);
     sheet.line(
         new Spot(plot.left(), plot.bottom()), new Spot(plot.right(), plot.bottom()), Pen.THIN);
     if (bars.stream().allMatch(bar -> bar.value().isEmpty())) {
@@ -60,10 +59,15 @@ final class BarChart {
     double half = 0.36 * pitch;
     if (bar.value().isPresent()) {
       double top = plot.bottom() - plot.height() * bar.value().getAsDouble() / most;
-      Box filled = new Box(middle - half, Math.min(top, plot.bottom() - 0.1), middle + half, plot.bottom());
+      Box filled =
+          new Box(middle - half, Math.min(top, plot.bottom() - 0.1), middle + half, plot.bottom());
       sheet.box(filled, Look.of(Pen.THIN, Ink.PALE));
       sheet.text(
-          new Spot(middle, plot.bottom() - 1.5), bar.figure(), TextStyle.SMALL, Anchor.MIDDLE, pitch);
+          new Spot(middle, plot.bottom() - 1.5),
+          bar.figure(),
+          TextStyle.SMALL,
+          Anchor.MIDDLE,
+          pitch);
     }
     if (bar.limit().isPresent()) {
       double y = plot.bottom() - plot.height() * bar.limit().getAsDouble() / most;
@@ -72,6 +76,10 @@ final class BarChart {
       sheet.text(new Spot(middle, y - 1), figure, TextStyle.QUIET, Anchor.MIDDLE, pitch);
     }
     sheet.text(
-        new Spot(middle, plot.bottom() + 4), bar.name(), TextStyle.SMALL, Anchor.MIDDLE, pitch - 0.5);
+        new Spot(middle, plot.bottom() + 4),
+        bar.name(),
+        TextStyle.SMALL,
+        Anchor.MIDDLE,
+        pitch - 0.5);
   }
 }

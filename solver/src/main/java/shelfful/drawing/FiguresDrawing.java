@@ -14,7 +14,8 @@ public final class FiguresDrawing {
   private FiguresDrawing() {}
 
   /**
-   * Draws them on upright paper; of many firings the latest, of many causes the commonest that have room.
+   * Draws them on upright paper; of many firings the latest, of many causes the commonest that have
+   * room.
    *
    * @param name of the pottery, for the head of the sheet
    */
@@ -63,12 +64,12 @@ public final class FiguresDrawing {
 
   private static BarChart.Bar cost(FiringFigures one) {
     OptionalDouble cost = one.costPerPiece();
-    String figure =
-        cost.isPresent() ? String.format(Locale.ROOT, "%.2f", cost.getAsDouble()) : "";
+    String figure = cost.isPresent() ? String.format(Locale.ROOT, "%.2f", cost.getAsDouble()) : "";
     return new BarChart.Bar(day(one), cost, OptionalDouble.empty(), figure);
   }
 
   private static String day(FiringFigures one) {
-    return String.format(Locale.ROOT, "%02d-%02d", one.day().getMonthValue(), one.day().getDayOfMonth());
+    return String.format(
+        Locale.ROOT, "%02d-%02d", one.day().getMonthValue(), one.day().getDayOfMonth());
   }
 }

@@ -10,7 +10,9 @@ enum DocumentHead {
   BATCH_LIST("shelfful batch list"),
   PLAN("shelfful plan"),
   WORK("shelfful work"),
-  FIRING("shelfful firing");
+  FIRING("shelfful firing"),
+  WEEK("shelfful week"),
+  WEEK_PLAN("shelfful week plan");
 
   private static final int VERSION = 1;
   private static final int ANY_VERSION = 1_000_000;

@@ -35,7 +35,9 @@ class PublishedSchemasTest {
           PREFIX + "batch-list:1", "batch-list.schema.json",
           PREFIX + "plan:1", "plan.schema.json",
           PREFIX + "work:1", "work.schema.json",
-          PREFIX + "firing:1", "firing.schema.json");
+          PREFIX + "firing:1", "firing.schema.json",
+          PREFIX + "week:1", "week.schema.json",
+          PREFIX + "week-plan:1", "week-plan.schema.json");
 
   private final SchemaRegistry registry =
       SchemaRegistry.withDefaultDialect(
@@ -51,7 +53,9 @@ class PublishedSchemasTest {
         "batch-list.schema.json",
         "plan.schema.json",
         "work.schema.json",
-        "firing.schema.json"
+        "firing.schema.json",
+        "week.schema.json",
+        "week-plan.schema.json"
       })
   void areSchemasThemselves(String file) {
     assertThat(
@@ -68,7 +72,10 @@ class PublishedSchemasTest {
     "batch-list, ../docs/formats/batch-list.example.json",
     "plan, ../docs/formats/plan.example.json",
     "work, ../docs/formats/work.example.json",
-    "firing, ../docs/formats/firing.example.json"
+    "firing, ../docs/formats/firing.example.json",
+    "week, ../demo-data/month.json",
+    "week, ../docs/formats/week.example.json",
+    "week-plan, ../docs/formats/week-plan.example.json"
   })
   void acceptDemoDataAndExamples(String schema, String file) {
     assertThat(errors(schema, text(Path.of(file)))).isEmpty();
