@@ -80,7 +80,15 @@ final class WorkPlans {
       case 6 -> putIn(plan, layer, nudged, chance);
       case 7 -> new Edit.PinPiece(piece.pieceId(), chance.nextBoolean());
       case 8 -> new Edit.LockLayer(layer.id(), chance.nextInt(4) == 0);
-      default -> chance.nextInt(5) == 0 ? new Edit.UnpinAll() : new Edit.AdoptPlan(plan.load());
+      default -> ofTheWhole(plan, chance);
+    };
+  }
+
+  private static Edit ofTheWhole(WorkPlan plan, SplittableRandom chance) {
+    return switch (chance.nextInt(6)) {
+      case 0 -> new Edit.UnpinAll();
+      case 1 -> new Edit.LockKiln(chance.nextInt(4) == 0);
+      default -> new Edit.AdoptPlan(plan.load());
     };
   }
 
