@@ -4,7 +4,6 @@ import biweekly.Biweekly;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.property.Transparency;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -47,7 +46,7 @@ public final class WeekCalendar {
     WeekCalendar writer = new WeekCalendar(week, stamp);
     writer.calendar.setProductId("-//Shelfful//Week//EN");
     week.plan().firings().forEach(writer::firing);
-    return Biweekly.write(writer.calendar).go().getBytes(StandardCharsets.UTF_8);
+    return FoldedLines.bytes(Biweekly.write(writer.calendar).go());
   }
 
   private void firing(PlannedFiring firing) {

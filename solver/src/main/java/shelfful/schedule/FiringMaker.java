@@ -154,7 +154,7 @@ final class FiringMaker {
       if (!apart && (share.order() < 0 || orders.contains(share.order()))) {
         long each = Math.max(1, share.usage(program.kiln()) / share.chunk().numbers().size());
         for (int number : share.chunk().numbers()) {
-          if (used + each <= room) {
+          if (used == 0 || used + each <= room) {
             offers.add(new Offered(share, number, false));
             used += each;
             marks |= share.marks();

@@ -91,7 +91,8 @@ final class Hurry {
                     .thenComparingInt(ShareChoice::getId))
             .toList();
     for (ShareChoice one : out) {
-      if (used[to.index()] > board.goesIn().get(program.index()) && one != share) {
+      boolean tooFull = used[to.index()] > board.goesIn().get(program.index());
+      if (tooFull && one != share) {
         used[to.index()] -= one.share().usage(program.kiln());
         changes.add(new ShareChange(one, elsewhere(one.share(), to, from)));
       }

@@ -175,7 +175,7 @@ final class Opening {
     int goesIn = board.goesIn().get(program.index());
     for (int index : table.byWanted(program)) {
       int usage = table.usage(index, program.kiln());
-      if (turnOf[index] >= 0 || used + usage > goesIn) {
+      if (turnOf[index] >= 0 || used > 0 && used + usage > goesIn) {
         continue;
       }
       long ready = ready(index);

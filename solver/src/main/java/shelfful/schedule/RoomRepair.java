@@ -65,7 +65,8 @@ final class RoomRepair {
     KilnProgram program = programOf[turn];
     return program != null
         && share.fits(program)
-        && used[turn] + share.usage(program.kiln()) <= board.goesIn().get(program.index());
+        && (used[turn] == 0
+            || used[turn] + share.usage(program.kiln()) <= board.goesIn().get(program.index()));
   }
 
   private boolean isReady(Share share, Turn turn) {

@@ -16,10 +16,10 @@ import shelfful.week.WeekRequest;
  * from any thread; all else happens on the thread that calls {@link #plan}.
  */
 public final class WeekPlanner {
-  private static final int FIRST = 12_000;
-  private static final int FIRST_AGAIN = 1_000;
-  private static final int ROUND = 40_000;
-  private static final int ROUND_AGAIN = 3_000;
+  private static final int FIRST = 8_000;
+  private static final int FIRST_AGAIN = 600;
+  private static final int ROUND = 20_000;
+  private static final int ROUND_AGAIN = 2_000;
 
   private final Ground ground;
   private final RoomBook room;

@@ -35,12 +35,14 @@ public final class WeekScorer implements EasyScoreCalculator<WeekSketch, Bendabl
     Board board = reckoning.board();
     KilnProgram program = reckoning.program(turn);
     long used = 0;
+    int going = 0;
     long marks = 0;
     long foes = 0;
     for (int index : reckoning.sharesOf(turn)) {
       Share share = board.shares().get(index);
       if (reckoning.goes(share)) {
         used += share.usage(program.kiln());
+        going++;
         marks |= share.marks();
         foes |= share.foes();
       }
@@ -51,7 +53,8 @@ public final class WeekScorer implements EasyScoreCalculator<WeekSketch, Bendabl
     int goesIn = board.goesIn().get(program.index());
     long tenths = Math.min(TENTHS, used * TENTHS / goesIn);
     soft[WeekLevels.FULL] += tenths * tenths;
-    return Math.max(0, used - goesIn) + (long) RoomEstimate.WHOLE * Long.bitCount(marks & foes);
+    // One chunk alone is never too much: the estimate may be wrong, the kiln will tell.
+    return (going > 1 ? Math.max(0, used - goesIn) : 0) + (long) RoomEstimate.WHOLE * Long.bitCount(marks & foes);
   }
 
   private static long share(Reckoning reckoning, Share share, long[] soft) {

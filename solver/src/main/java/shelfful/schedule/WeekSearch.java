@@ -18,6 +18,8 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  */
 final class WeekSearch {
   private static final int REMEMBERED_SCORES = 60;
+  private static final int FEW = 1_000;
+  private static final int EACH = 150;
 
   private final EnvironmentMode mode;
   private volatile Solver<WeekSketch> running;
