@@ -1,5 +1,6 @@
 package shelfful.load;
 
+import java.util.function.UnaryOperator;
 import shelfful.measure.Angle;
 import shelfful.measure.Point;
 
@@ -40,5 +41,11 @@ public record Placement(String pieceId, Point at, Angle turn, boolean onCatcher,
             + ", onCatcher="
             + onCatcher;
     return plain + (rest.isPlain() ? "]" : ", rest=" + rest + "]");
+  }
+
+  /** The same place and carrier under other names. */
+  public Placement named(UnaryOperator<String> name) {
+    Rest named = new Rest(rest.on().map(name), rest.way(), rest.lift(), rest.upsideDown());
+    return new Placement(name.apply(pieceId), at, turn, onCatcher, named);
   }
 }

@@ -58,17 +58,9 @@ final class LoadNaming {
     for (Layer layer : answer.load().layers()) {
       List<Placement> placements =
           layer.placements().stream()
-              .map(p -> new Placement(name(names, p.pieceId()), p.at(), p.turn(), p.onCatcher()))
+              .map(placement -> placement.named(id -> name(names, id)))
               .toList();
-      layers.add(
-          new Layer(
-              layer.id(),
-              layer.columnId(),
-              layer.level(),
-              layer.place(),
-              layer.shelfId(),
-              layer.z(),
-              placements));
+      layers.add(layer.holding(placements));
     }
     LoadRequest asked =
         new LoadRequest(
