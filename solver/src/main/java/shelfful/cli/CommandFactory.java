@@ -24,6 +24,15 @@ final class CommandFactory implements CommandLine.IFactory {
     if (type == DrawCommand.class) {
       return type.cast(new DrawCommand(out, err));
     }
+    if (type == WeekPlanCommand.class) {
+      return type.cast(new WeekPlanCommand(out, err));
+    }
+    if (type == WhatIfCommand.class) {
+      return type.cast(new WhatIfCommand(out, err));
+    }
+    if (type == WeekInspectCommand.class) {
+      return type.cast(new WeekInspectCommand(out, err));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

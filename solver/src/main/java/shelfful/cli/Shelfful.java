@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.logging.LogManager;
 import picocli.CommandLine;
@@ -19,7 +20,7 @@ import shelfful.files.SaveFailed;
     description = "Plans how pottery goes into a kiln.",
     version = "shelfful 0.1.0",
     mixinStandardHelpOptions = true,
-    subcommands = {PlanCommand.class, InspectCommand.class, DrawCommand.class},
+    subcommands = {PlanCommand.class, InspectCommand.class, DrawCommand.class, WeekCommand.class},
     footer = {
       "",
       "Exit codes: 0 done (pieces that wait are reported, not an error), 1 a fault of the program,",
@@ -32,7 +33,7 @@ public final class Shelfful implements Runnable {
   /** Runs a command and ends the program with its exit code. */
   public static void main(String[] args) {
     readLoggingConfiguration();
-    if (args.length > 0 && args[0].equals("plan")) {
+    if (args.length > 0 && (args[0].equals("plan") || args[0].equals("week"))) {
       WarmUp.start();
     }
     int code = run(args, utf8(System.out), utf8(System.err));
@@ -51,6 +52,7 @@ public final class Shelfful implements Runnable {
         .setErr(talk)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(LocalDate.class, Shelfful::day)
+        .registerConverter(LocalDateTime.class, Shelfful::moment)
         .setExecutionExceptionHandler((fault, command, parsed) -> tell(fault, talk))
         .execute(args);
   }
@@ -61,6 +63,15 @@ public final class Shelfful implements Runnable {
     } catch (DateTimeParseException unreadable) {
       throw new CommandLine.TypeConversionException(
           "'" + text + "' is not a day. Write it as 2026-06-01.");
+    }
+  }
+
+  private static LocalDateTime moment(String text) {
+    try {
+      return LocalDateTime.parse(text);
+    } catch (DateTimeParseException unreadable) {
+      throw new CommandLine.TypeConversionException(
+          "'" + text + "' is not a day with a time. Write it as 2026-06-01T08:00.");
     }
   }
 

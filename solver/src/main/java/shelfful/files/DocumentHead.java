@@ -9,7 +9,9 @@ enum DocumentHead {
   STUDIO("shelfful studio"),
   BATCH_LIST("shelfful batch list"),
   PLAN("shelfful plan"),
-  WORK("shelfful work");
+  WORK("shelfful work"),
+  WEEK("shelfful week"),
+  WEEK_PLAN("shelfful week plan");
 
   private static final int VERSION = 1;
   private static final int ANY_VERSION = 1_000_000;

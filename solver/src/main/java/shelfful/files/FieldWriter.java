@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import shelfful.measure.Angle;
 import shelfful.measure.Cone;
@@ -68,6 +69,11 @@ final class FieldWriter {
 
   FieldWriter percent(String field, double value) {
     object.put(field, FileNumber.of(value));
+    return this;
+  }
+
+  FieldWriter number(String field, OptionalDouble value) {
+    value.ifPresent(present -> object.put(field, FileNumber.of(present)));
     return this;
   }
 

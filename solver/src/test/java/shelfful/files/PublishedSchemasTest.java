@@ -34,7 +34,9 @@ class PublishedSchemasTest {
           PREFIX + "studio:1", "studio.schema.json",
           PREFIX + "batch-list:1", "batch-list.schema.json",
           PREFIX + "plan:1", "plan.schema.json",
-          PREFIX + "work:1", "work.schema.json");
+          PREFIX + "work:1", "work.schema.json",
+          PREFIX + "week:1", "week.schema.json",
+          PREFIX + "week-plan:1", "week-plan.schema.json");
 
   private final SchemaRegistry registry =
       SchemaRegistry.withDefaultDialect(
@@ -49,7 +51,9 @@ class PublishedSchemasTest {
         "studio.schema.json",
         "batch-list.schema.json",
         "plan.schema.json",
-        "work.schema.json"
+        "work.schema.json",
+        "week.schema.json",
+        "week-plan.schema.json"
       })
   void areSchemasThemselves(String file) {
     assertThat(
@@ -65,7 +69,10 @@ class PublishedSchemasTest {
     "studio, ../docs/formats/studio.example.json",
     "batch-list, ../docs/formats/batch-list.example.json",
     "plan, ../docs/formats/plan.example.json",
-    "work, ../docs/formats/work.example.json"
+    "work, ../docs/formats/work.example.json",
+    "week, ../demo-data/month.json",
+    "week, ../docs/formats/week.example.json",
+    "week-plan, ../docs/formats/week-plan.example.json"
   })
   void acceptDemoDataAndExamples(String schema, String file) {
     assertThat(errors(schema, text(Path.of(file)))).isEmpty();

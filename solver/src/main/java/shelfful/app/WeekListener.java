@@ -1,0 +1,21 @@
+package shelfful.app;
+
+import java.util.List;
+import shelfful.review.InspectedWeek;
+import shelfful.review.WeekFinding;
+import shelfful.week.WeekPlan;
+
+/** Who is told while a week is planned, on the planning thread. */
+public interface WeekListener {
+
+  /** A week better than any before, inspected. */
+  void better(InspectedWeek week);
+
+  /** The judge refused a week: a fault of the program. The last good week stays. */
+  default void refused(WeekPlan plan, List<WeekFinding> findings) {}
+
+  /** Listens to nothing. */
+  static WeekListener none() {
+    return week -> {};
+  }
+}

@@ -1,0 +1,119 @@
+package shelfful.schedule;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import shelfful.load.Layer;
+import shelfful.load.Load;
+import shelfful.load.LoadRequest;
+import shelfful.load.Placement;
+import shelfful.schedule.RealFiring.Going;
+import shelfful.ware.Batch;
+import shelfful.ware.FiringKind;
+import shelfful.week.WareLine;
+import shelfful.week.WeekRequest;
+
+/**
+ * Names the pieces of a planned load after the batches they really are of. The load then holds just
+ * these pieces and leaves none out; within it the pieces of a batch are counted from 1.
+ */
+final class LoadNaming {
+  private final WeekRequest request;
+  private final KilnProgram program;
+  private final FiringKind kind;
+  private final Map<String, TreeMap<Integer, Integer>> local = new HashMap<>();
+
+  LoadNaming(WeekRequest request, KilnProgram program, List<Going> going) {
+    this.request = request;
+    this.program = program;
+    this.kind = program.program().kind();
+    for (Going one : going) {
+      for (WareLine line : one.lot().going(kind)) {
+        TreeMap<Integer, Integer> numbers =
+            local.computeIfAbsent(line.batch().id(), any -> new TreeMap<>());
+        one.numbers().forEach(number -> numbers.put(number, 0));
+      }
+    }
+    for (TreeMap<Integer, Integer> numbers : local.values()) {
+      int next = 1;
+      for (int number : List.copyOf(numbers.keySet())) {
+        numbers.put(number, next++);
+      }
+    }
+  }
+
+  /**
+   * The load under its real names.
+   *
+   * @param units what stands in the load, by kind; as many as go of each kind
+   */
+  Load named(LoadAnswer answer, List<Going> going, long steps, long loadsMinute) {
+    Map<String, String> names = names(answer, going);
+    List<Layer> layers = new ArrayList<>();
+    for (Layer layer : answer.load().layers()) {
+      List<Placement> placements =
+          layer.placements().stream()
+              .map(p -> new Placement(name(names, p.pieceId()), p.at(), p.turn(), p.onCatcher()))
+              .toList();
+      layers.add(
+          new Layer(
+              layer.id(),
+              layer.columnId(),
+              layer.level(),
+              layer.place(),
+              layer.shelfId(),
+              layer.z(),
+              placements));
+    }
+    LoadRequest asked =
+        new LoadRequest(
+            request.studio(),
+            batches(),
+            program.program().in(program.kilnId()),
+            Optional.empty(),
+            Optional.of(new MinuteClock(request).time(loadsMinute).toLocalDate()),
+            request.effort().seed(),
+            steps);
+    return new Load(asked, answer.load().columnPlanId(), layers, answer.load().posts(), List.of());
+  }
+
+  private List<Batch> batches() {
+    return request.lines().stream()
+        .filter(line -> local.containsKey(line.batch().id()))
+        .map(line -> line.going(kind, local.get(line.batch().id()).size()))
+        .toList();
+  }
+
+  private Map<String, String> names(LoadAnswer answer, List<Going> going) {
+    Map<String, String> names = new HashMap<>();
+    Map<UnitKind, Integer> used = new HashMap<>();
+    List<Going> ordered =
+        going.stream().sorted(Comparator.comparingInt((Going g) -> g.lot().index())).toList();
+    for (Going one : ordered) {
+      UnitKind unit = one.lot().kind(kind).orElseThrow();
+      List<WareLine> members = one.lot().going(kind);
+      for (int number : one.numbers()) {
+        int at = used.merge(unit, 1, Integer::sum) - 1;
+        List<String> pieces = answer.placed().get(unit).get(at).pieceIds();
+        for (int part = 0; part < members.size(); part++) {
+          String batch = members.get(part).batch().id();
+          names.put(
+              pieces.get(part),
+              String.format(Locale.ROOT, "%s-%03d", batch, local.get(batch).get(number)));
+        }
+      }
+    }
+    return names;
+  }
+
+  /** A lid beside its pot is named after it. */
+  private static String name(Map<String, String> names, String pieceId) {
+    String pot = pieceId.endsWith("-lid") ? pieceId.substring(0, pieceId.length() - 4) : pieceId;
+    return names.get(pot) + pieceId.substring(pot.length());
+  }
+}

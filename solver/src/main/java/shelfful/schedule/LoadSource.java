@@ -1,0 +1,13 @@
+package shelfful.schedule;
+
+import java.util.Optional;
+import shelfful.inspect.InspectedLoad;
+import shelfful.load.LoadRequest;
+
+/** Where loads come from: the load planner with the judge behind it, from outside. */
+@FunctionalInterface
+public interface LoadSource {
+
+  /** Plans a load; empty when the judge refused every one. Repeatable by the request's steps. */
+  Optional<InspectedLoad> plan(LoadRequest request);
+}

@@ -1,0 +1,116 @@
+package shelfful.schedule;
+
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import shelfful.week.WeekEffort;
+import shelfful.week.WeekPlan;
+import shelfful.week.WeekRequest;
+
+/**
+ * The door to planning weeks: one request, one run. A first week comes as soon as its loads are
+ * planned; then the whole week is looked at again, round after round, and every better one is told.
+ * Loads are judged as they are made; the week itself is not.
+ *
+ * <p>Without a clock the weeks are a pure function of the request. {@link #stop()} may be called
+ * from any thread; all else happens on the thread that calls {@link #plan}.
+ */
+public final class WeekPlanner {
+  private static final int FIRST = 12_000;
+  private static final int FIRST_AGAIN = 1_000;
+  private static final int ROUND = 40_000;
+  private static final int ROUND_AGAIN = 3_000;
+
+  private final Ground ground;
+  private final RoomBook room;
+  private final LoadBook loads;
+  private final WeekSearch search;
+  private final Held held;
+  private volatile boolean stopped;
+
+  /** A planner that takes its loads from a source. */
+  public WeekPlanner(WeekRequest request, LoadSource source) {
+    this(request, source, EnvironmentMode.REPRODUCIBLE);
+  }
+
+  WeekPlanner(WeekRequest request, LoadSource source, EnvironmentMode mode) {
+    this.ground = new Ground(request);
+    this.room = new RoomBook(request, ground.kinds());
+    this.loads = new LoadBook(request.studio(), source, request.effort().seed());
+    this.search = new WeekSearch(mode);
+    this.held = Held.of(ground);
+  }
+
+  /** Ends planning soon; the best week so far is kept. */
+  public void stop() {
+    stopped = true;
+    search.end();
+  }
+
+  /** How many loads were really planned. */
+  public int loadsPlanned() {
+    return loads.planned();
+  }
+
+  /**
+   * Plans, telling of every better week on the way.
+   *
+   * @param enough asked before each round after the first plan; with it the rounds of the request
+   *     do not count
+   */
+  public WeekPlan planUntil(BooleanSupplier enough, WeekWatch watch) {
+    return run(Integer.MAX_VALUE, enough, watch);
+  }
+
+  /** Plans as many rounds as the request says, telling of every better week on the way. */
+  public WeekPlan plan(WeekWatch watch) {
+    return run(ground.request().effort().rounds(), () -> false, watch);
+  }
+
+  private WeekPlan run(int rounds, BooleanSupplier enough, WeekWatch watch) {
+    long seed = ground.request().effort().seed();
+    List<RealFiring> earlier = Held.earlier(ground);
+    int steps = earlier.isEmpty() ? 0 : ground.request().effort().loadSteps();
+    Rollout.Rolled best =
+        rollout(enough, true).run(earlier, new Rollout.Effort(FIRST, FIRST_AGAIN, steps, seed));
+    WeekMerit merit = WeekMerit.of(ground, room, best);
+    WeekPlan plan = compose(best);
+    watch.better(plan);
+    for (int round = 1; round <= rounds && !isOver(enough); round++) {
+      Rollout.Rolled next = rollout(enough, false).run(before(best, round), effort(round));
+      WeekMerit nextMerit = WeekMerit.of(ground, room, next);
+      if (next.complete() && nextMerit.compareTo(merit) > 0) {
+        best = next;
+        merit = nextMerit;
+        plan = compose(best);
+        watch.better(plan);
+      }
+    }
+    return plan;
+  }
+
+  /** Every third round begins from nothing, lest the search stay in one corner. */
+  private static List<RealFiring> before(Rollout.Rolled best, int round) {
+    return round % 3 == 0 ? List.of() : best.firings();
+  }
+
+  /** Every other round is made with quick loads: they show whether a shape is worth the time. */
+  private Rollout.Effort effort(int round) {
+    WeekEffort asked = ground.request().effort();
+    int steps = round % 2 == 0 ? asked.loadSteps() : 0;
+    return new Rollout.Effort(ROUND, ROUND_AGAIN, steps, asked.seed() + 7919L * round);
+  }
+
+  private WeekPlan compose(Rollout.Rolled rolled) {
+    return new WeekComposer(ground, room).plan(rolled);
+  }
+
+  private Rollout rollout(BooleanSupplier enough, boolean first) {
+    return new Rollout(
+        ground, room, loads, search, held, first ? () -> stopped : () -> isOver(enough));
+  }
+
+  private boolean isOver(BooleanSupplier enough) {
+    return stopped || enough.getAsBoolean();
+  }
+}

@@ -1,0 +1,74 @@
+package shelfful.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import shelfful.files.WeekWriter;
+import shelfful.fixture.Weeks;
+import shelfful.review.InspectedWeek;
+import shelfful.ware.Stage;
+import shelfful.week.Waiting;
+import shelfful.week.WeekEffort;
+import shelfful.week.WeekRequest;
+
+/** A run of planning a week, from outside. */
+class PlanAWeekTest {
+
+  private static WeekRequest request(int rounds) {
+    return Weeks.week(
+            14,
+            List.of(Weeks.kiln("K1", Weeks.weekdays())),
+            List.of(
+                Weeks.ware("A", "basin", 6, Stage.BONE_DRY, "2026-06-12"),
+                Weeks.ware("B", "drum", 3, Stage.GLAZED, "2026-06-04")))
+        .with(new WeekEffort(1, rounds, 2));
+  }
+
+  @Test
+  void theSameRequestGivesTheSameBytes() {
+    byte[] once =
+        WeekWriter.bytes(new PlanAWeek(request(4)).run(WeekListener.none()).orElseThrow());
+    byte[] again =
+        WeekWriter.bytes(new PlanAWeek(request(4)).run(WeekListener.none()).orElseThrow());
+
+    assertThat(again).isEqualTo(once);
+  }
+
+  @Test
+  void stoppedWhileItGoesOnItKeepsTheBestWeek() throws Exception {
+    PlanAWeek planning = new PlanAWeek(request(10_000));
+    CountDownLatch first = new CountDownLatch(1);
+    ExecutorService worker = Executors.newSingleThreadExecutor();
+    try {
+      Future<Optional<InspectedWeek>> week =
+          worker.submit(() -> planning.run(better -> first.countDown()));
+      assertThat(first.await(60, TimeUnit.SECONDS)).isTrue();
+
+      planning.stop();
+
+      assertThat(week.get(60, TimeUnit.SECONDS)).isPresent();
+    } finally {
+      worker.shutdownNow();
+    }
+  }
+
+  @Test
+  void stoppedBeforeItBeginsEveryPieceWaitsForThatReason() {
+    PlanAWeek planning = new PlanAWeek(request(0));
+    planning.stop();
+
+    InspectedWeek week = planning.run(WeekListener.none()).orElseThrow();
+
+    assertThat(week.plan().firings()).isEmpty();
+    assertThat(week.plan().waiting())
+        .extracting(Waiting::reason)
+        .containsOnly(Waiting.Reason.NOT_PLANNED);
+  }
+}
