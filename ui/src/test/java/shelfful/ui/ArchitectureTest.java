@@ -77,6 +77,19 @@ class ArchitectureTest {
   static final ArchRule theHandKnowsTheWork =
       only("hand", List.of("javafx.beans..", "shelfful.ui.work..", "shelfful.ui.words.."));
 
+  @ArchTest static final ArchRule calendarKnowsNobody = only("calendar", List.of("javafx.."));
+
+  @ArchTest
+  static final ArchRule weekKnowsTheCalendar =
+      only(
+          "week",
+          List.of(
+              "javafx..",
+              "shelfful.ui.calendar..",
+              "shelfful.ui.look..",
+              "shelfful.ui.task..",
+              "shelfful.ui.words.."));
+
   @ArchTest
   static final ArchRule deskKnowsTheScreens = only("desk", List.of("javafx..", "shelfful.ui.."));
 

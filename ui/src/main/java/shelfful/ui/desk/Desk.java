@@ -15,6 +15,9 @@ import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsFolder;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.task.FxTaskRunner;
+import shelfful.ui.task.TaskRunner;
+import shelfful.ui.week.OpenedFiring;
+import shelfful.ui.week.WeekWindow;
 import shelfful.ui.words.Words;
 
 /** The desk as an application: one window. */
@@ -35,15 +38,20 @@ public final class Desk extends Application {
         SettingsViewModel.in(SettingsFolder.here(), Settings.usual(Locale.getDefault()));
     Words words = Words.in(settings.settings().get().language());
     RecoveryFolder recovery = RecoveryFolder.usual();
-    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH, recovery);
+    TaskRunner tasks = new FxTaskRunner();
+    model = new DeskViewModel(words, tasks, LENGTH, recovery);
     DeskWindow window =
         new DeskWindow(words, model, new AskForFile(words, stage, getHostServices()::showDocument));
     Workshop workshop = new Workshop(words, settings, model, stage, SettingsFolder.here());
     window.add(workshop.menu());
     window.offer(words.of("start.paste"), workshop::paste);
+    WeekWindow week =
+        new WeekWindow(words, tasks, settings, stage, firing -> lookAt(firing, words, stage));
+    window.add(week.menu());
+    window.offer(words.of("week.demo"), week::planDemo);
     stage.setOnCloseRequest(
         event -> {
-          if (!workshop.mayClose()) {
+          if (!workshop.mayClose() || !week.mayClose()) {
             event.consume();
           }
         });
@@ -60,6 +68,12 @@ public final class Desk extends Application {
     stage.show();
     window.offer(recovery);
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
+  }
+
+  /** Shows the load of a firing of the week. */
+  private void lookAt(OpenedFiring firing, Words words, Stage stage) {
+    model.lookAt(firing.load(), words.of("state.from", firing.firingId()));
+    stage.toFront();
   }
 
   @Override
