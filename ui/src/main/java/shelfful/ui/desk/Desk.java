@@ -47,8 +47,7 @@ public final class Desk extends Application {
     window.offer(words.of("start.paste"), workshop::paste);
     WeekWindow week =
         new WeekWindow(words, tasks, settings, stage, firing -> lookAt(firing, words, stage));
-    window.add(week.menu());
-    window.offer(words.of("week.demo"), week::planDemo);
+    offer(week, window, words);
     stage.setOnCloseRequest(
         event -> {
           if (!workshop.mayClose() || !week.mayClose()) {
@@ -68,6 +67,11 @@ public final class Desk extends Application {
     stage.show();
     window.offer(recovery);
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
+  }
+
+  private static void offer(WeekWindow week, DeskWindow window, Words words) {
+    window.add(week.menu());
+    window.offer(words.of("week.demo"), week::planDemo);
   }
 
   /** Shows the load of a firing of the week. */

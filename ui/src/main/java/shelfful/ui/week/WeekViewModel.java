@@ -146,33 +146,7 @@ public final class WeekViewModel {
   /** Plans a week from nothing, in place of the one before. */
   public void plan(WeekRequest request) {
     leave();
-    planning.start(request, new FirstPlan());
-  }
-
-  private final class FirstPlan implements WeekPlanning.Taker {
-    private boolean begun;
-
-    @Override
-    public void better(InspectedWeek week) {
-      if (begun) {
-        steps.better(week);
-      } else {
-        begun = true;
-        steps.begin(week);
-      }
-    }
-
-    @Override
-    public void over(boolean stopped) {
-      if (!begun) {
-        tell(words.of("week.noWeek"));
-      }
-    }
-
-    @Override
-    public void failed(Throwable fault) {
-      WeekViewModel.this.failed(fault);
-    }
+    planning.start(request, new FirstPlan(this, words));
   }
 
   /** Whatever was begun is not listened to any more. */
