@@ -79,6 +79,19 @@ class ArchitectureTest {
               "shelfful.ui.work..",
               "shelfful.ui.words.."));
 
+  @ArchTest static final ArchRule calendarKnowsNobody = only("calendar", List.of("javafx.."));
+
+  @ArchTest
+  static final ArchRule weekKnowsTheCalendar =
+      only(
+          "week",
+          List.of(
+              "javafx..",
+              "shelfful.ui.calendar..",
+              "shelfful.ui.look..",
+              "shelfful.ui.task..",
+              "shelfful.ui.words.."));
+
   @ArchTest
   static final ArchRule deskKnowsTheScreens = only("desk", List.of("javafx..", "shelfful.ui.."));
 

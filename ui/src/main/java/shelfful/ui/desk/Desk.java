@@ -17,6 +17,9 @@ import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsFolder;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.task.FxTaskRunner;
+import shelfful.ui.task.TaskRunner;
+import shelfful.ui.week.OpenedFiring;
+import shelfful.ui.week.WeekWindow;
 import shelfful.ui.words.Words;
 
 /** The desk as an application: one window. */
@@ -37,7 +40,8 @@ public final class Desk extends Application {
         SettingsViewModel.in(SettingsFolder.here(), Settings.usual(Locale.getDefault()));
     Words words = Words.in(settings.settings().get().language());
     RecoveryFolder recovery = RecoveryFolder.usual();
-    model = new DeskViewModel(words, new FxTaskRunner(), LENGTH, recovery);
+    TaskRunner tasks = new FxTaskRunner();
+    model = new DeskViewModel(words, tasks, LENGTH, recovery);
     model.boundedBy(request -> OptionalInt.of(LoadLimit.of(request).pieces()));
     DeskWindow window =
         new DeskWindow(words, model, new AskForFile(words, stage, getHostServices()::showDocument));
@@ -45,9 +49,12 @@ public final class Desk extends Application {
     Workshop workshop = new Workshop(words, model, around, stage);
     window.add(workshop.menu());
     window.offer(words.of("start.paste"), workshop::paste);
+    WeekWindow week =
+        new WeekWindow(words, tasks, settings, stage, firing -> lookAt(firing, words, stage));
+    offer(week, window, words);
     stage.setOnCloseRequest(
         event -> {
-          if (!window.leaving().mayClose()) {
+          if (!window.leaving().mayClose() || !week.mayClose()) {
             event.consume();
           }
         });
@@ -65,6 +72,17 @@ public final class Desk extends Application {
     window.offer(recovery);
     window.rehearse();
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
+  }
+
+  private static void offer(WeekWindow week, DeskWindow window, Words words) {
+    window.add(week.menu());
+    window.offer(words.of("week.demo"), week::planDemo);
+  }
+
+  /** Shows the load of a firing of the week. */
+  private void lookAt(OpenedFiring firing, Words words, Stage stage) {
+    model.lookAt(firing.load(), words.of("state.from", firing.firingId()));
+    stage.toFront();
   }
 
   @Override

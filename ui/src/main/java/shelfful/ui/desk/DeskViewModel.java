@@ -16,6 +16,7 @@ import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.app.WorkFile;
 import shelfful.edit.WorkPlan;
+import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.JudgedLoad;
 import shelfful.load.LoadRequest;
 import shelfful.ui.hand.EditWords;
@@ -137,6 +138,12 @@ public final class DeskViewModel {
     last = from;
     makeReady(drawn);
     work.beginSaved(drawn.plan(), file);
+  }
+
+  /** Puts a load on the desk that was planned and inspected elsewhere. */
+  public void lookAt(InspectedLoad load, String from) {
+    leave();
+    opening.load(load, from);
   }
 
   /** Puts work on the desk that an earlier run of the program left behind, unsaved. */

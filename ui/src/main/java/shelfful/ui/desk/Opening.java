@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import shelfful.app.Opened;
 import shelfful.app.WorkFile;
+import shelfful.edit.WorkPlan;
+import shelfful.inspect.InspectedLoad;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 
@@ -43,6 +45,14 @@ record Opening(DeskViewModel desk, Words words, TaskRunner tasks) {
   /** Plans the demo. */
   void demo() {
     tasks.start(Demo::request, opened -> take(opened).ifPresent(desk::plan), desk::failed);
+  }
+
+  /** Shows a load that is at hand. */
+  void load(InspectedLoad load, String from) {
+    tasks.start(
+        () -> desk.drawn(WorkPlan.of(load.load()), load),
+        shown -> desk.begin(shown, Optional.empty(), from),
+        desk::failed);
   }
 
   private <T> Optional<T> take(Opened<T> opened) {

@@ -1,0 +1,81 @@
+package shelfful.ui.week;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shelfful.drawing.PaperSize;
+import shelfful.drawing.Printing;
+import shelfful.measure.LengthUnit;
+import shelfful.ui.task.SameThreadTaskRunner;
+import shelfful.ui.words.Words;
+
+class WeekFileViewModelTest {
+  private final SameThreadTaskRunner tasks = new SameThreadTaskRunner();
+  private final WeekViewModel model = new WeekViewModel(Words.english(), tasks, Optional.empty());
+  private final WeekFileViewModel files =
+      new WeekFileViewModel(
+          Words.english(),
+          tasks,
+          model,
+          () -> Printing.plain(PaperSize.A4, LengthUnit.MILLIMETRES));
+
+  @TempDir private Path folder;
+
+  @Test
+  void aSavedWeekIsOpenedAsItWas() {
+    model.begin(SmallWeek.planned());
+    assertThat(files.unsaved().get()).isTrue();
+    Path file = folder.resolve("two.week.json");
+    files.save(file);
+    assertThat(files.unsaved().get()).isFalse();
+    assertThat(model.notice().get()).startsWith("Saved");
+    files.open(file);
+    assertThat(model.plan().orElseThrow().firings())
+        .isEqualTo(SmallWeek.planned().plan().firings());
+    assertThat(files.unsaved().get()).isFalse();
+    model.freezeOrRelease();
+    assertThat(files.unsaved().get()).isTrue();
+    model.undo();
+    assertThat(files.unsaved().get()).isFalse();
+  }
+
+  @Test
+  void whatCannotBeOpenedChangesNothingAndSaysWhy() throws IOException {
+    model.begin(SmallWeek.planned());
+    Path file = Files.writeString(folder.resolve("bad.json"), "{\"format\": \"a letter\"}");
+    files.open(file);
+    assertThat(model.week()).containsSame(SmallWeek.planned());
+    assertThat(model.notice().get()).contains("bad.json");
+  }
+
+  @Test
+  void theCalendarFileHasAnEventForEveryFiring() throws IOException {
+    model.begin(SmallWeek.planned());
+    Path file = folder.resolve("two.ics");
+    files.saveCalendar(file);
+    String text = Files.readString(file, StandardCharsets.UTF_8);
+    assertThat(text).startsWith("BEGIN:VCALENDAR");
+    assertThat(text.split("-firing@", -1)).hasSize(SmallWeek.planned().plan().firings().size() + 1);
+  }
+
+  @Test
+  void everyFiringHasItsSheets() throws IOException {
+    model.begin(SmallWeek.planned());
+    files.saveAllSheets(folder);
+    for (var firing : SmallWeek.planned().plan().firings()) {
+      Path file = folder.resolve("week-" + firing.id() + ".pdf");
+      if (firing.load().isPresent()) {
+        assertThat(Files.readAllBytes(file)).startsWith("%PDF".getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    Path one = folder.resolve("one.pdf");
+    files.saveSheets(one);
+    assertThat(one).exists();
+  }
+}
