@@ -72,6 +72,9 @@ final class FiguresCommand implements Callable<Integer> {
     }
     KeepFirings.Kept kept = new KeepFirings(folder).all();
     kept.notes().forEach(err::println);
+    if (kept.firings().isEmpty() && !kept.notes().isEmpty()) {
+      return ExitCodes.BAD_INPUT;
+    }
     PotteryFigures figures =
         PotteryFigures.of(kept.firings(), new FiringPrices(price(perKwh), price(perFiring)));
     if (sheet != null) {

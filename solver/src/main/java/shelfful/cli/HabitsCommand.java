@@ -77,6 +77,9 @@ final class HabitsCommand implements Callable<Integer> {
     }
     KeepFirings.Kept kept = new KeepFirings(folder).all();
     kept.notes().forEach(err::println);
+    if (kept.firings().isEmpty() && !kept.notes().isEmpty()) {
+      return ExitCodes.BAD_INPUT;
+    }
     List<Sighting> sightings =
         Sighting.of(kept.firings()).stream()
             .filter(one -> kiln == null || one.kilnId().equals(kiln))

@@ -144,6 +144,15 @@ class RecordsTest {
   }
 
   @Test
+  void saysThatAFolderIsNotThere() {
+    String none = folder.resolve("none").toString();
+    for (String command : List.of("figures", "habits")) {
+      assertThat(run(command, none)).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(told()).contains("There is no folder").contains("record begin");
+    }
+  }
+
+  @Test
   void everyCommandRefusesAFileOfAnotherKind() {
     Stream.of("note", "unpack", "show")
         .forEach(
