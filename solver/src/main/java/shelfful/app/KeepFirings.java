@@ -102,7 +102,8 @@ public final class KeepFirings {
   /** Every firing of the folder; what cannot be read is passed over and told. */
   public Kept all() throws IOException {
     if (!Files.isDirectory(folder)) {
-      String sentence = "There is no folder " + folder + ". A firing is begun with: record begin PLAN.";
+      String sentence =
+          "There is no folder " + folder + ". A firing is begun with: record begin PLAN.";
       return new Kept(List.of(), List.of(sentence));
     }
     TreeSet<Path> files = new TreeSet<>();
