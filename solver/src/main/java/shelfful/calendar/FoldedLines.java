@@ -19,8 +19,7 @@ final class FoldedLines {
     for (String line : text.replace(BREAK + " ", "").replace(BREAK + "\t", "").split(BREAK)) {
       int length = 0;
       for (int at = 0; at < line.length(); at = line.offsetByCodePoints(at, 1)) {
-        byte[] letter =
-            Character.toString(line.codePointAt(at)).getBytes(StandardCharsets.UTF_8);
+        byte[] letter = Character.toString(line.codePointAt(at)).getBytes(StandardCharsets.UTF_8);
         if (length + letter.length > LONGEST) {
           out.writeBytes((BREAK + " ").getBytes(StandardCharsets.UTF_8));
           length = 1;

@@ -54,7 +54,8 @@ public final class WeekScorer implements EasyScoreCalculator<WeekSketch, Bendabl
     long tenths = Math.min(TENTHS, used * TENTHS / goesIn);
     soft[WeekLevels.FULL] += tenths * tenths;
     // One chunk alone is never too much: the estimate may be wrong, the kiln will tell.
-    return (going > 1 ? Math.max(0, used - goesIn) : 0) + (long) RoomEstimate.WHOLE * Long.bitCount(marks & foes);
+    return (going > 1 ? Math.max(0, used - goesIn) : 0)
+        + (long) RoomEstimate.WHOLE * Long.bitCount(marks & foes);
   }
 
   private static long share(Reckoning reckoning, Share share, long[] soft) {

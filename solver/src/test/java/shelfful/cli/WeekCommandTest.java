@@ -121,7 +121,8 @@ class WeekCommandTest {
     Path file = folder.resolve("week.example.week.json");
     String text = Files.readString(file);
     Path wrong = folder.resolve("wrong.json");
-    Files.writeString(wrong, text.replaceFirst("\"loads\": \"2026-06-01T08", "\"loads\": \"2026-06-01T07"));
+    Files.writeString(
+        wrong, text.replaceFirst("\"loads\": \"2026-06-01T08", "\"loads\": \"2026-06-01T07"));
 
     assertThat(run("week", "inspect", wrong.toString())).isEqualTo(ExitCodes.RULE_BROKEN);
     assertThat(said()).contains("BREAKS");

@@ -45,7 +45,8 @@ class TurnaroundsOfCommonPracticeTest {
 
   @Test
   void aKilnTendedAtAllHoursDoesThreeSlowBisquesOrFiveGlazeFiringsAWeek() {
-    // By hand: 2 + 24 + 16 + 1 = 43 h, and 168 / 43 = 3.9. Loading lies within one day, so the third
+    // By hand: 2 + 24 + 16 + 1 = 43 h, and 168 / 43 = 3.9. Loading lies within one day, so the
+    // third
     // is loaded at midnight rather than at ten in the evening, and is empty on Saturday at seven.
     Duration week = Duration.ofDays(7);
     List<FiringTimes> bisque = oneAfterAnother(Weeks.always(), Weeks.bisque());

@@ -146,12 +146,10 @@ public final class CarryViewModel {
         .ifPresent(
             at -> {
               Optional<LocalDateTime> loads = at.times().map(FiringTimes::loads);
-              boolean there =
-                  model.plan().flatMap(plan -> plan.firing(at.firingId())).isPresent();
+              boolean there = model.plan().flatMap(plan -> plan.firing(at.firingId())).isPresent();
               loads
                   .filter(time -> there)
-                  .ifPresentOrElse(
-                      time -> carry(at.firingId(), at.kilnId(), time), this::putBack);
+                  .ifPresentOrElse(time -> carry(at.firingId(), at.kilnId(), time), this::putBack);
             });
   }
 

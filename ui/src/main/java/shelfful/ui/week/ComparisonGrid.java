@@ -66,9 +66,7 @@ final class ComparisonGrid extends GridPane {
   }
 
   private String amount(String key, OptionalDouble figure) {
-    return figure.isPresent()
-        ? words.of(key, figure.getAsDouble())
-        : words.of("week.unknown");
+    return figure.isPresent() ? words.of(key, figure.getAsDouble()) : words.of("week.unknown");
   }
 
   private void batch(WeekComparison.Row batch) {

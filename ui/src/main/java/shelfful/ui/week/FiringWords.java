@@ -83,10 +83,7 @@ final class FiringWords {
     return figures.latePieces() == 0
         ? List.of(hold())
         : List.of(
-            state(),
-            late("week.lateShort"),
-            late("week.lateShorter"),
-            late("week.lateShortest"));
+            state(), late("week.lateShort"), late("week.lateShorter"), late("week.lateShortest"));
   }
 
   private static CalendarPicture.Line line(boolean strong, List<String> variants) {

@@ -101,7 +101,8 @@ public final class WeekPane extends BorderPane {
     key.visibleProperty()
         .bind(
             Bindings.createBooleanBinding(
-                () -> getHeight() > KEY_FROM * calendar.letters(), heightProperty(),
+                () -> getHeight() > KEY_FROM * calendar.letters(),
+                heightProperty(),
                 calendar.heightProperty()));
     key.managedProperty().bind(key.visibleProperty());
     key.getChildren()
