@@ -44,7 +44,9 @@ public final class FiguresDrawing {
   }
 
   private static String shown(int latest, int all) {
-    return latest == all ? (all == 1 ? "The one firing kept" : "All " + all + " firings kept") : "The latest " + latest + " of " + all;
+    return latest == all
+        ? (all == 1 ? "The one firing kept" : "All " + all + " firings kept")
+        : "The latest " + latest + " of " + all;
   }
 
   private static BarChart chart(SheetDraft sheet, Box body, double top, double height) {

@@ -9,7 +9,7 @@ import shelfful.measure.Length;
 
 /**
  * For each piece that stands in a load the one on its layer that it comes closest to, as the judge
- * reads it: at the heights that both have, rounded down.
+ * reads it: at the heights that both have, rounded down. Pieces of its own pile do not count.
  */
 public final class Neighbours {
   private final Map<String, Nearest> nearest = new HashMap<>();
@@ -27,9 +27,10 @@ public final class Neighbours {
   private void measure(Setting setting) {
     for (LaidShelf shelf : setting.shelves()) {
       List<StandingPiece> pieces = setting.piecesOn(shelf);
+      Carriers carriers = Carriers.of(pieces);
       double[] reaches = pieces.stream().mapToDouble(StandingPiece::reach).toArray();
       for (int i = 0; i < pieces.size(); i++) {
-        find(pieces, reaches, i);
+        find(pieces, carriers, reaches, i);
       }
     }
   }
@@ -45,13 +46,15 @@ public final class Neighbours {
     return found;
   }
 
-  private void find(List<StandingPiece> pieces, double[] reaches, int at) {
+  private void find(List<StandingPiece> pieces, Carriers carriers, double[] reaches, int at) {
     StandingPiece one = pieces.get(at);
     Reading least = Reading.UNLIMITED;
     for (int j = 0; j < pieces.size(); j++) {
       StandingPiece other = pieces.get(j);
       double best = least.micrometres();
-      if (j != at && PieceGap.atLeast(one, other, reaches[at] + reaches[j]) < best) {
+      if (j != at
+          && !carriers.isOnePile(one, other)
+          && PieceGap.atLeast(one, other, reaches[at] + reaches[j]) < best) {
         Reading gap = PieceGap.atSharedHeights(one, other, best);
         if (gap.micrometres() < best) {
           least = gap;

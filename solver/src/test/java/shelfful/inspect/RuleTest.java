@@ -18,11 +18,16 @@ class RuleTest {
   void standsInTheListOfRulesUnderTheSameId() throws IOException {
     List<String> written =
         Pattern.compile("^\\| `(\\w+)` \\|", Pattern.MULTILINE)
-            .matcher(Files.readString(RULES))
+            .matcher(ofASetting())
             .results()
             .map(match -> match.group(1))
             .toList();
     assertThat(written)
         .containsExactlyInAnyOrderElementsOf(Arrays.stream(Rule.values()).map(Rule::id).toList());
+  }
+
+  /** The rules of a week follow under a heading of their own. */
+  private static String ofASetting() throws IOException {
+    return Files.readString(RULES).split("(?m)^# The rules of a week$")[0];
   }
 }
