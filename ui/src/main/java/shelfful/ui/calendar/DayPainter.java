@@ -1,5 +1,6 @@
 package shelfful.ui.calendar;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -11,6 +12,7 @@ import shelfful.week.Span;
 final class DayPainter {
   private static final int HOURS = 6;
   private static final double LEAST_FOR_HOURS = 240;
+  private static final Brush.Ink PLAIN = new Brush.Ink(Tone.INK, false);
 
   private final CalendarLayout layout;
   private final Brush brush;
@@ -86,16 +88,28 @@ final class DayPainter {
     double x = window().x(day.atStartOfDay());
     brush.line(x, 0, x, high, Tone.LINE);
     boolean hours = window().perDay() >= LEAST_FOR_HOURS;
-    double side = layout.pad();
-    // The day that is cut off at the left keeps its name in sight.
-    double left = Math.max(0, x) + side;
-    double right = x + window().perDay();
-    Box box = new Box(left, 0, right - left, hours ? high * 0.55 : high);
-    brush.words(
-        words.day().apply(day).subList(variant, words.day().apply(day).size()),
-        box,
-        new Brush.Ink(Tone.INK, false));
-    for (int hour = HOURS; hours && hour < 24; hour += HOURS) {
+    List<String> names = words.day().apply(day);
+    boolean shortest = variant > 0 && variant == names.size() - 1;
+    double top = shortest ? high * 0.5 : 0;
+    double tall = shortest ? high * 0.5 : hours ? high * 0.55 : high;
+    brush.words(names.subList(variant, names.size()), box(x, top, tall, 1), PLAIN);
+    if (shortest && (day.getDayOfWeek() == DayOfWeek.MONDAY || day.equals(first()))) {
+      int days = DayOfWeek.SUNDAY.getValue() - day.getDayOfWeek().getValue() + 1;
+      brush.words(names, box(x, 0, high * 0.5, days), PLAIN);
+    }
+    if (hours) {
+      hours(day, high);
+    }
+  }
+
+  /** Room from a day's beginning; a day that is cut off at the left keeps its name in sight. */
+  private Box box(double x, double top, double high, int days) {
+    double left = Math.max(0, x) + layout.pad();
+    return new Box(left, top, x + days * window().perDay() - left, high);
+  }
+
+  private void hours(LocalDate day, double high) {
+    for (int hour = HOURS; hour < 24; hour += HOURS) {
       double at = window().x(day.atTime(hour, 0));
       brush.line(at, high * 0.85, at, high, Tone.EDGE);
       Box room = new Box(at - layout.em() * 0.7, high * 0.5, layout.em() * 3, high * 0.36);
