@@ -2,6 +2,7 @@ package shelfful.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import shelfful.inspect.JudgedLoad;
 import shelfful.load.Layer;
 import shelfful.load.Placement;
 import shelfful.measure.LengthUnit;
+import shelfful.record.Grade;
 
 /**
  * One layer from above for the screen, with the marks of its paper sheet but without the words
@@ -118,6 +120,25 @@ public final class LayerPicture {
     if (forbidden) {
       new HandMarks(sheet, frame.view()).forbidden(piece);
       labelAgain(sheet, frame.view(), List.of(piece));
+    }
+    return sheet.picture(1, 1).marks();
+  }
+
+  /**
+   * How pieces of a layer came out, to lay over its picture.
+   *
+   * @param grades of pieces by their id; others are left as they are
+   * @param letters one for each grade
+   */
+  public List<Mark> graded(String layerId, Map<String, Grade> grades, Map<Grade, String> letters) {
+    Layer layer = layerOf(layerId);
+    SheetDraft sheet = draft(List.of(layerId));
+    GradeMarks marks = new GradeMarks(sheet, frame(layer).view(), letters);
+    for (SetPiece piece : setting.on(layer)) {
+      Grade grade = grades.get(piece.piece().id());
+      if (grade != null) {
+        marks.add(piece, grade);
+      }
     }
     return sheet.picture(1, 1).marks();
   }

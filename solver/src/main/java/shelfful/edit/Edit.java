@@ -208,6 +208,19 @@ public sealed interface Edit {
     }
   }
 
+  /** A remedy for a waiting piece is taken: the load it leads to takes the place of this one. */
+  record TakeRemedy(Load load) implements Edit {
+    @Override
+    public boolean fits(WorkPlan plan) {
+      return !load.equals(plan.load());
+    }
+
+    @Override
+    public WorkPlan changed(WorkPlan plan) {
+      return new AdoptPlan(load).changed(plan);
+    }
+  }
+
   private static WorkPlan moved(WorkPlan plan, String pieceId, Point to, Angle turn) {
     WorkPlan moved = plan;
     for (Placement one : plan.pile(pieceId).pieces()) {

@@ -19,8 +19,23 @@ class ArchitectureTest {
   /** What the solver hands out; never how it plans, packs, reads or prints. */
   private static final List<String> HANDED_OUT =
       List.of(
-          "app", "edit", "week", "review", "cost", "load", "inspect", "drawing", "studio", "kiln",
-          "ware", "measure");
+          "app",
+          "edit",
+          "week",
+          "review",
+          "cost",
+          "remedy",
+          "purchase",
+          "record",
+          "learning",
+          "figures",
+          "load",
+          "inspect",
+          "drawing",
+          "studio",
+          "kiln",
+          "ware",
+          "measure");
 
   @ArchTest static final ArchRule wordsKnowNobody = only("words", List.of());
 
@@ -58,6 +73,39 @@ class ArchitectureTest {
       only(
           "batches",
           List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.steps..", "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule whyLooksAtTheLoad =
+      only(
+          "why",
+          List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.task..", "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule worthMeasuresApart =
+      only(
+          "worth",
+          List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.task..", "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule firingsAreDrawnLikeTheLoad =
+      only(
+          "firings",
+          List.of(
+              "javafx..",
+              "shelfful.ui.look..",
+              "shelfful.ui.shelfview..",
+              "shelfful.ui.task..",
+              "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule whatIsLearnedKnowsNoOtherScreen =
+      only(
+          "learned",
+          List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.task..", "shelfful.ui.words.."));
+
+  @ArchTest
+  static final ArchRule figuresKnowNoOtherScreen =
+      only("figures", List.of("javafx..", "shelfful.ui.look..", "shelfful.ui.words.."));
 
   @ArchTest
   static final ArchRule workKnowsTasks =

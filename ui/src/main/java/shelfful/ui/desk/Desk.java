@@ -47,7 +47,14 @@ public final class Desk extends Application {
         new DeskWindow(words, model, new AskForFile(words, stage, getHostServices()::showDocument));
     Workshop.Around around = new Workshop.Around(settings, window.leaving(), SettingsFolder.here());
     Workshop workshop = new Workshop(words, model, around, stage);
+    Studies studies =
+        new Studies(
+            words,
+            model,
+            new Studies.Around(settings, workshop.studio(), tasks, stage, SettingsFolder.here()));
     window.add(workshop.menu());
+    window.add(studies.menu());
+    window.offerWhy(words.of("studies.why"), studies::showWhy);
     window.offer(words.of("start.paste"), workshop::paste);
     WeekWindow week =
         new WeekWindow(words, tasks, settings, stage, firing -> lookAt(firing, words, stage));

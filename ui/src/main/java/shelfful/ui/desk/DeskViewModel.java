@@ -175,6 +175,14 @@ public final class DeskViewModel {
     most.boundedBy(other);
   }
 
+  /** The most that a setting of what is shown can hold; empty while that is not known. */
+  OptionalInt most() {
+    return shown
+        .get()
+        .map(load -> most.of(load.judged().load().request()))
+        .orElse(OptionalInt.empty());
+  }
+
   /** Whether a request is for most of what stands on the desk, so that it is the same work. */
   boolean isOnDesk(LoadRequest request) {
     return work.plan().get().filter(plan -> ChangedList.isOf(plan, request)).isPresent();
@@ -260,13 +268,7 @@ public final class DeskViewModel {
   /** What the line of state ends with from now on. */
   void say(String end) {
     last = end;
-    state.set(
-        shown
-            .get()
-            .map(
-                load ->
-                    new StateWords(words).of(load, most.of(load.judged().load().request()), end))
-            .orElse(end));
+    state.set(shown.get().map(load -> new StateWords(words).of(load, most(), end)).orElse(end));
   }
 
   /** Shows loads in another way from now on, the one on the screen among them. */

@@ -84,7 +84,13 @@ public final class DeskWindow extends BorderPane {
     cover(start);
     setCenter(center);
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    waits.room(Room.of(words, model));
     listen();
+  }
+
+  /** Offers to look closer at what waits. */
+  void offerWhy(String what, Runnable action) {
+    waits.offer(what, action);
   }
 
   /** Offers what an earlier run of the program left unsaved, if anything. */

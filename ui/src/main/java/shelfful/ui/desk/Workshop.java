@@ -82,6 +82,11 @@ final class Workshop {
    */
   record Around(SettingsViewModel settings, Leaving leaving, Path folder) {}
 
+  /** The studio that is edited here. */
+  StudioViewModel studio() {
+    return studio;
+  }
+
   private Leaving.Document studioFile() {
     return new Leaving.Document(
         words.of("leave.studio"),

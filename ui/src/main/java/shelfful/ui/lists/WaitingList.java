@@ -2,6 +2,8 @@ package shelfful.ui.lists;
 
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.beans.value.ObservableStringValue;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -9,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.drawing.LoadLists;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** What waits, with its reason and one thing that would help. */
@@ -56,6 +59,19 @@ public final class WaitingList extends VBox {
         });
     setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(heading, list);
+  }
+
+  /** Says under the heading how near the load comes to the most possible, while that is known. */
+  public void room(ObservableStringValue said) {
+    getChildren().add(1, Lines.following(said));
+  }
+
+  /** Adds a button under the list. */
+  public void offer(String what, Runnable action) {
+    Button button = new Button(what);
+    button.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    button.setOnAction(event -> action.run());
+    getChildren().add(button);
   }
 
   /** Lays out a row that says nothing, so that the first real ones come at once. */

@@ -1,0 +1,53 @@
+package shelfful.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import shelfful.record.Grade;
+
+/**
+ * How pieces came out, over the ware of a layer: a disc with a letter on each piece that was looked
+ * at, and over flawed ones strokes besides, so that nothing is told by colour. A second has rising
+ * strokes, a lost piece crossed ones.
+ */
+final class GradeMarks {
+  private static final Pen STROKES = Pen.solid(0.7, Ink.BLACK);
+  private static final Pen RIM = Pen.solid(0.5, Ink.BLACK);
+  private static final double DISC = 3.1;
+  private static final double BASE_LINE = 1.25;
+
+  private final SheetDraft sheet;
+  private final PlanView view;
+  private final Map<Grade, String> letters;
+
+  /**
+   * Prepares.
+   *
+   * @param letters one for each grade, in the reader's language
+   */
+  GradeMarks(SheetDraft sheet, PlanView view, Map<Grade, String> letters) {
+    this.sheet = sheet;
+    this.view = view;
+    this.letters = letters;
+  }
+
+  void add(SetPiece piece, Grade grade) {
+    if (grade.isFlawed()) {
+      Hatch hatch = grade == Grade.LOST ? Hatch.DIAMONDS : Hatch.RISING;
+      List<Spot> corners = new Shapes(view).corners(piece.body(), piece);
+      List<Mark.Hatching.Line> strokes = new ArrayList<>(hatch.strokes(corners));
+      if (!strokes.isEmpty()) {
+        sheet.add(new Mark.Hatching(strokes, STROKES));
+      }
+    }
+    Spot middle = view.at(piece.placement().at());
+    boolean lost = grade == Grade.LOST;
+    sheet.add(new Mark.Circle(middle, DISC, Look.of(RIM, lost ? Ink.BLACK : Ink.WHITE)));
+    sheet.text(
+        middle.plus(0, BASE_LINE),
+        letters.get(grade),
+        lost ? TextStyle.REVERSED : TextStyle.SMALL_STRONG,
+        Anchor.MIDDLE,
+        2 * DISC);
+  }
+}

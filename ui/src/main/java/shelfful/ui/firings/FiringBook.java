@@ -1,0 +1,255 @@
+package shelfful.ui.firings;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import shelfful.app.FiringFolder;
+import shelfful.app.KeepFirings;
+import shelfful.app.LoadLimit;
+import shelfful.app.MadeUpYear;
+import shelfful.app.Opened;
+import shelfful.inspect.InspectedLoad;
+import shelfful.record.FiringCourse;
+import shelfful.record.FiringRecord;
+import shelfful.record.PieceResult;
+import shelfful.record.UnpackedFiring;
+import shelfful.studio.Studio;
+import shelfful.ui.task.TaskRunner;
+import shelfful.ui.words.Words;
+
+/**
+ * The firings that are looked at: those of a folder, or a made-up year that no file holds and in
+ * which nothing can be marked. Used on the screen's thread alone.
+ */
+public final class FiringBook {
+  private static final Comparator<UnpackedFiring> LATEST_FIRST =
+      Comparator.comparing((UnpackedFiring one) -> one.record().day())
+          .thenComparing(one -> one.record().id())
+          .reversed();
+
+  private final Words words;
+  private final TaskRunner tasks;
+  private final Supplier<LocalDate> today;
+  private FiringFolder folder;
+  private final ReadOnlyObjectWrapper<List<UnpackedFiring>> firings =
+      new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<Optional<UnpackedFiring>> chosen =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyBooleanWrapper madeUp = new ReadOnlyBooleanWrapper();
+  private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+  private Optional<InspectedLoad> plan = Optional.empty();
+  private String planOf = "";
+
+  /**
+   * Nothing was read yet.
+   *
+   * @param folder where firings are kept
+   * @param today the day a record is begun on
+   */
+  public FiringBook(Words words, TaskRunner tasks, FiringFolder folder, Supplier<LocalDate> today) {
+    this.words = words;
+    this.tasks = tasks;
+    this.folder = folder;
+    this.today = today;
+  }
+
+  /** The firings, the latest first. */
+  public ReadOnlyObjectProperty<List<UnpackedFiring>> firings() {
+    return firings.getReadOnlyProperty();
+  }
+
+  /** The firing that is looked at. */
+  public ReadOnlyObjectProperty<Optional<UnpackedFiring>> chosen() {
+    return chosen.getReadOnlyProperty();
+  }
+
+  /** Whether these firings never were. */
+  public ReadOnlyBooleanProperty madeUp() {
+    return madeUp.getReadOnlyProperty();
+  }
+
+  /** What came of the last thing done, and what could not be read. */
+  public ReadOnlyStringProperty told() {
+    return told.getReadOnlyProperty();
+  }
+
+  /** Says something by its key. */
+  public void tell(String key) {
+    told.set(words.of(key));
+  }
+
+  /** Where firings are kept. */
+  public FiringFolder folder() {
+    return folder;
+  }
+
+  /** Reads the firings of another folder from now on. */
+  public void use(FiringFolder other) {
+    folder = other;
+    read();
+  }
+
+  /** Reads every firing of the folder, in the background. */
+  public void read() {
+    madeUp.set(false);
+    told.set(words.of("book.reading", folder.path()));
+    FiringFolder asked = folder;
+    tasks.start(asked::all, kept -> take(asked, kept), this::failed);
+  }
+
+  private void take(FiringFolder of, KeepFirings.Kept kept) {
+    if (of == folder && !madeUp.get()) {
+      show(kept.firings());
+      List<String> lines = new ArrayList<>();
+      lines.add(words.of("book.read", kept.firings().size(), folder.path()));
+      lines.addAll(kept.notes());
+      told.set(String.join("\n", lines));
+    }
+  }
+
+  private void failed(Throwable fault) {
+    told.set(words.of("book.failed", fault));
+  }
+
+  /** Shows a year that was made up for a studio, in place of the folder's firings. */
+  public void showMadeUp(Studio studio) {
+    madeUp.set(true);
+    told.set(words.of("book.makingUp"));
+    tasks.start(
+        () -> MadeUpYear.of(studio),
+        year -> {
+          show(year);
+          told.set(words.of("book.madeUp"));
+        },
+        this::failed);
+  }
+
+  private void show(List<UnpackedFiring> others) {
+    String id = chosen.get().map(one -> one.record().id()).orElse("");
+    firings.set(others.stream().sorted(LATEST_FIRST).toList());
+    chosen.set(Optional.empty());
+    choose(
+        find(id)
+            .or(() -> firings.get().stream().findFirst())
+            .map(one -> one.record().id())
+            .orElse(""));
+  }
+
+  private Optional<UnpackedFiring> find(String id) {
+    return firings.get().stream().filter(one -> one.record().id().equals(id)).findFirst();
+  }
+
+  /** Looks at a firing; none has empty text. */
+  public void choose(String id) {
+    chosen.set(find(id));
+  }
+
+  /** The plan the chosen firing was loaded from, where its copy is at hand. */
+  public Optional<InspectedLoad> plan() {
+    Optional<FiringRecord> record = chosen.get().map(UnpackedFiring::record);
+    String id = record.map(FiringRecord::id).orElse("");
+    if (!id.equals(planOf)) {
+      planOf = id;
+      plan = madeUp.get() ? Optional.empty() : record.flatMap(folder::planOf);
+    }
+    return plan;
+  }
+
+  /** Begins the record of a load that is about to be fired, in the background. */
+  public void begin(InspectedLoad load) {
+    LocalDate day = today.get();
+    FiringFolder into = folder;
+    told.set(words.of("book.beginning"));
+    tasks.start(
+        () -> {
+          int limit = LoadLimit.of(load.load().request()).pieces();
+          return into.begin(load, day, Optional.of(limit));
+        },
+        opened -> begun(into, opened),
+        this::failed);
+  }
+
+  private void begun(FiringFolder into, Opened<UnpackedFiring> opened) {
+    if (opened instanceof Opened.Refused<UnpackedFiring> refused) {
+      told.set(String.join("\n", refused.sentences()));
+      return;
+    }
+    Opened.Ready<UnpackedFiring> ready = (Opened.Ready<UnpackedFiring>) opened;
+    KeepFirings.Kept kept = into.all();
+    madeUp.set(false);
+    planOf = "";
+    show(kept.firings());
+    choose(ready.value().record().id());
+    List<String> lines = new ArrayList<>(List.of(words.of("book.begun", into.path())));
+    lines.addAll(ready.notes());
+    told.set(String.join("\n", lines));
+  }
+
+  /** Keeps how the chosen firing went; false when it could not be kept, with the reason told. */
+  public boolean note(FiringCourse course) {
+    Optional<UnpackedFiring> now = open();
+    if (now.isEmpty()) {
+      return false;
+    }
+    FiringRecord record = now.get().record().with(course);
+    return kept(folder.note(record), new UnpackedFiring(record, now.get().results()));
+  }
+
+  /** Adds results to the chosen firing; false when they could not be kept, with the reason told. */
+  public boolean add(List<PieceResult> results) {
+    Optional<UnpackedFiring> now = open();
+    if (now.isEmpty() || results.isEmpty()) {
+      return false;
+    }
+    List<PieceResult> all = new ArrayList<>(now.get().results());
+    all.addAll(results);
+    UnpackedFiring with = new UnpackedFiring(now.get().record(), all);
+    return kept(folder.add(now.get().record(), results), with);
+  }
+
+  /** The chosen firing, if something may be noted in it. */
+  private Optional<UnpackedFiring> open() {
+    if (madeUp.get()) {
+      told.set(words.of("book.notInMadeUp"));
+      return Optional.empty();
+    }
+    return chosen.get();
+  }
+
+  private boolean kept(Optional<String> trouble, UnpackedFiring with) {
+    if (trouble.isPresent()) {
+      told.set(trouble.get());
+      return false;
+    }
+    String id = with.record().id();
+    firings.set(
+        firings.get().stream().map(one -> one.record().id().equals(id) ? with : one).toList());
+    chosen.set(Optional.of(with));
+    told.set(words.of("book.kept", with.results().size(), with.record().pieces().size()));
+    return true;
+  }
+
+  /** Takes the note a phone gave back; all of it or nothing, with the reasons told. */
+  public void takeNote(String name, byte[] note) {
+    Optional<UnpackedFiring> now = open();
+    if (now.isPresent()) {
+      Opened<List<PieceResult>> read = FiringFolder.fromNote(name, note, now.get().record());
+      if (read instanceof Opened.Ready<List<PieceResult>> ready) {
+        if (add(ready.value())) {
+          told.set(words.of("book.noteTaken", ready.value().size()));
+        }
+      } else {
+        told.set(String.join("\n", ((Opened.Refused<List<PieceResult>>) read).sentences()));
+      }
+    }
+  }
+}
