@@ -110,4 +110,15 @@ class HistoryTest {
     assertThat(new Edit.AdoptPlan(without).on(pinned).pinned()).isEmpty();
     assertThat(new Edit.AdoptPlan(load).on(pinned).pinned()).containsExactly("BK-001");
   }
+
+  @Test
+  void aRemedyIsOneStepAndTheLoadBeforeItComesBack() {
+    Load load = Loads.roundFull();
+    Load without = Placing.out(load, WorkPlans.out("BK-001"));
+    History history = History.of(WorkPlan.of(load));
+    assertThat(new Edit.TakeRemedy(load).fits(history.now())).isFalse();
+    History taken = history.done(new Edit.TakeRemedy(without));
+    assertThat(taken.now().load()).isEqualTo(without);
+    assertThat(taken.undone().now()).isEqualTo(history.now());
+  }
 }

@@ -153,8 +153,8 @@ public final class DeskWindow extends BorderPane {
 
   private VBox right() {
     VBox.setVgrow(in, Priority.ALWAYS);
-    waits.setMinHeight(150);
-    waits.setPrefHeight(210);
+    waits.setMinHeight(190);
+    waits.setPrefHeight(260);
     problems.setMinHeight(120);
     VBox right = new VBox(problems, in, waits);
     right.getStyleClass().add("side");

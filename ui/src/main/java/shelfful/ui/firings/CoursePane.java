@@ -43,14 +43,16 @@ final class CoursePane extends ScrollPane {
     setFitToWidth(true);
     setFocusTraversable(false);
     book.chosen().addListener((property, was, is) -> follow());
+    book.plan().addListener((property, was, is) -> follow());
     follow();
   }
 
   /** Another firing brings its own fields; the same one leaves what is being typed. */
   private void follow() {
     String id = book.chosen().get().map(one -> one.record().id()).orElse("");
-    if (!id.equals(shown)) {
-      shown = id;
+    String now = id + (book.plan().get().isPresent() ? "+" : "");
+    if (!now.equals(shown)) {
+      shown = now;
       faults.setText("");
       page.getChildren().clear();
       book.chosen().get().ifPresent(this::show);
@@ -90,7 +92,7 @@ final class CoursePane extends ScrollPane {
   /** The cone packs of the kiln; where it has none, one place by a name of its own. */
   private List<String> places() {
     List<String> packs =
-        book.plan().stream()
+        book.plan().get().stream()
             .map(load -> load.load().request())
             .flatMap(CoursePane::kiln)
             .flatMap(kiln -> kiln.keepOuts().stream())

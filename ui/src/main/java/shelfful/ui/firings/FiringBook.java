@@ -46,7 +46,8 @@ public final class FiringBook {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyBooleanWrapper madeUp = new ReadOnlyBooleanWrapper();
   private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
-  private Optional<InspectedLoad> plan = Optional.empty();
+  private final ReadOnlyObjectWrapper<Optional<InspectedLoad>> plan =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private String planOf = "";
 
   /**
@@ -148,20 +149,34 @@ public final class FiringBook {
     return firings.get().stream().filter(one -> one.record().id().equals(id)).findFirst();
   }
 
-  /** Looks at a firing; none has empty text. */
+  /** Looks at a firing; none has empty text. Its plan is read in the background. */
   public void choose(String id) {
+    boolean isOther = !id.equals(planOf);
+    if (isOther) {
+      planOf = id;
+      plan.set(Optional.empty());
+    }
     chosen.set(find(id));
+    if (isOther && !madeUp.get()) {
+      chosen.get().map(UnpackedFiring::record).ifPresent(this::readPlan);
+    }
   }
 
-  /** The plan the chosen firing was loaded from, where its copy is at hand. */
-  public Optional<InspectedLoad> plan() {
-    Optional<FiringRecord> record = chosen.get().map(UnpackedFiring::record);
-    String id = record.map(FiringRecord::id).orElse("");
-    if (!id.equals(planOf)) {
-      planOf = id;
-      plan = madeUp.get() ? Optional.empty() : record.flatMap(folder::planOf);
-    }
-    return plan;
+  private void readPlan(FiringRecord record) {
+    FiringFolder from = folder;
+    tasks.start(
+        () -> from.planOf(record),
+        found -> {
+          if (record.id().equals(planOf)) {
+            plan.set(found);
+          }
+        },
+        this::failed);
+  }
+
+  /** The plan the chosen firing was loaded from, as soon as its copy has been read. */
+  public ReadOnlyObjectProperty<Optional<InspectedLoad>> plan() {
+    return plan.getReadOnlyProperty();
   }
 
   /** Begins the record of a load that is about to be fired, in the background. */

@@ -66,7 +66,7 @@ final class UnpackingPane extends BorderPane {
     setTop(bar());
     setCenter(split);
     addEventHandler(KeyEvent.KEY_TYPED, this::typed);
-    model.rows().addListener((property, was, is) -> follow());
+    model.turn().addListener((property, was, is) -> follow());
     model.pieceId().addListener((property, was, is) -> point());
     follow();
   }

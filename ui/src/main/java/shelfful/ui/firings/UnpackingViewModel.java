@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -30,6 +32,7 @@ public final class UnpackingViewModel {
   private final ReadOnlyStringWrapper layerId = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper pieceId = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<List<String>> causes = new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyIntegerWrapper turn = new ReadOnlyIntegerWrapper();
   private Optional<FiringPicture> picture = Optional.empty();
   private String shown = "";
 
@@ -39,12 +42,19 @@ public final class UnpackingViewModel {
     this.book = book;
     causes.set(ownCauses());
     book.chosen().addListener((property, was, is) -> follow());
+    book.plan().addListener((property, was, is) -> draw());
     follow();
+    draw();
   }
 
   /** What stood on the chosen layer. */
   public ReadOnlyObjectProperty<List<UnpackedRow>> rows() {
     return rows.getReadOnlyProperty();
+  }
+
+  /** Counts on whenever the list or its drawing may look different, also where rows are alike. */
+  public ReadOnlyIntegerProperty turn() {
+    return turn.getReadOnlyProperty();
   }
 
   /** The chosen layer; empty text without a firing. */
@@ -110,11 +120,25 @@ public final class UnpackingViewModel {
     String id = book.chosen().get().map(UnpackedFiring::record).map(one -> one.id()).orElse("");
     if (!id.equals(shown)) {
       shown = id;
-      picture = book.plan().map(FiringPicture::of);
+      picture = Optional.empty();
       pieceId.set("");
       layerId.set(layers().stream().findFirst().orElse(""));
     }
-    rows.set(rowsOf(layerId.get()));
+    show(layerId.get());
+  }
+
+  /** The plan comes a little later than its firing. */
+  private void draw() {
+    picture = book.plan().get().map(FiringPicture::of);
+    if (!layers().contains(layerId.get()) || pieceId.get().isEmpty()) {
+      layerId.set(layers().stream().findFirst().orElse(""));
+    }
+    show(layerId.get());
+  }
+
+  private void show(String layer) {
+    rows.set(rowsOf(layer));
+    turn.set(turn.get() + 1);
   }
 
   private List<UnpackedRow> rowsOf(String layer) {
@@ -140,7 +164,7 @@ public final class UnpackingViewModel {
     if (layers().contains(id) && !id.equals(layerId.get())) {
       layerId.set(id);
       pieceId.set("");
-      rows.set(rowsOf(id));
+      show(id);
     }
   }
 

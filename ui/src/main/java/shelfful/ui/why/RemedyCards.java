@@ -83,14 +83,15 @@ public final class RemedyCards {
     return card;
   }
 
-  /** That nothing was found is said as plainly as what was. */
+  /** That nothing was found is said as plainly as what was, but only after everything was tried. */
   private Node ending(WaitingRow row) {
     VBox ending = group();
     if (row.hasNone()) {
       ending.getChildren().add(Lines.of(words.of("why.none"), "strong"));
     }
-    String tried = row.explanation().map(Explanation::inVain).orElse("");
-    String state = row.look() == WaitingRow.Look.DONE ? "" : state(row);
+    boolean done = row.look() == WaitingRow.Look.DONE;
+    String tried = row.explanation().filter(all -> done).map(Explanation::inVain).orElse("");
+    String state = done ? "" : state(row);
     for (String line : List.of(tried, state)) {
       if (!line.isEmpty()) {
         ending.getChildren().add(Lines.of(line, "quiet"));

@@ -62,7 +62,7 @@ class FiringBookTest {
     assertThat(record.pieces()).hasSize(SmallPlan.load().load().placed());
     assertThat(record.limit().orElseThrow()).isGreaterThanOrEqualTo(record.pieces().size());
     assertThat(onDisk().record()).isEqualTo(record);
-    assertThat(book.plan().map(load -> load.load())).contains(SmallPlan.load().load());
+    assertThat(book.plan().get().map(load -> load.load())).contains(SmallPlan.load().load());
   }
 
   @Test
