@@ -26,8 +26,9 @@ import shelfful.ware.Zone;
 /**
  * A year of firings that never were, so that the pages of figures can be looked at before there are
  * records. Drawn by chance from a fixed seed: the same studio gives the same year. Three things are
- * planted: pieces at the top near the wall come out flawed more often, the studio's second glaze
- * does at the bottom, and its third form cracks. Nothing of it is kept in a file.
+ * planted: pieces at the top near the wall come out flawed more often, one glaze ({@link
+ * #coolGlaze}) does at the bottom, and the studio's third form cracks. Nothing of it is kept in a
+ * file.
  */
 public final class MadeUpYear {
   /** How often a piece is flawed where nothing is planted. */
@@ -36,7 +37,7 @@ public final class MadeUpYear {
   /** How much more often at the top near the wall. */
   public static final double HOT = 0.12;
 
-  /** How much more often where the second glaze stands at the bottom. */
+  /** How much more often where the one glaze stands at the bottom. */
   public static final double COOL_GLAZE = 0.16;
 
   /** How much more often the third form. */
@@ -52,21 +53,35 @@ public final class MadeUpYear {
 
   private final Studio studio;
   private final Kiln kiln;
+  private final Glaze coolGlaze;
   private final Random chance = new Random(20_250_602);
   private long meter = 1_204_000;
 
   private MadeUpYear(Studio studio) {
     this.studio = studio;
     this.kiln = studio.kilns().get(0);
+    this.coolGlaze = coolGlaze(studio);
   }
 
   /**
    * The year of a studio.
    *
-   * @param studio with at least one kiln, two glazes and three forms
+   * @param studio with at least one kiln, one glaze and three forms
    */
   public static List<UnpackedFiring> of(Studio studio) {
     return new MadeUpYear(studio).year();
+  }
+
+  /**
+   * The glaze that does badly at the bottom: the first after the studio's first that has no wishes
+   * of its own for a zone, so that there is something to suggest.
+   */
+  public static Glaze coolGlaze(Studio studio) {
+    return studio.glazes().stream()
+        .skip(1)
+        .filter(glaze -> glaze.likes().isEmpty() && glaze.forbidden().isEmpty())
+        .findFirst()
+        .orElse(studio.glazes().get(0));
   }
 
   private List<UnpackedFiring> year() {
@@ -120,7 +135,8 @@ public final class MadeUpYear {
 
   private PieceResult result(FiredPiece piece) {
     boolean hot = piece.zone() == Zone.TOP && piece.ring() == Ring.EDGE;
-    boolean cool = piece.zone() == Zone.BOTTOM && isThe(1, piece);
+    boolean cool =
+        piece.zone() == Zone.BOTTOM && piece.glazeId().equals(Optional.of(coolGlaze.id()));
     boolean weak = piece.formId().equals(studio.forms().get(2).id());
     double risk = USUAL + (hot ? HOT : 0) + (cool ? COOL_GLAZE : 0) + (weak ? WEAK_FORM : 0);
     if (chance.nextDouble() >= risk) {
@@ -134,10 +150,6 @@ public final class MadeUpYear {
                 ? "under-fired"
                 : weak ? "cracked" : Causes.USUAL.get(chance.nextInt(Causes.USUAL.size()));
     return new PieceResult(piece.pieceId(), grade, Optional.of(cause));
-  }
-
-  private boolean isThe(int glaze, FiredPiece piece) {
-    return piece.glazeId().equals(Optional.of(studio.glazes().get(glaze).id()));
   }
 
   private FiringCourse course(Glaze first) {

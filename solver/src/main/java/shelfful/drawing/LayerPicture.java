@@ -1,8 +1,11 @@
 package shelfful.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -125,7 +128,8 @@ public final class LayerPicture {
   }
 
   /**
-   * How pieces of a layer came out, to lay over its picture.
+   * How pieces of a layer came out, to lay over its picture; a pile has the mark of its worst
+   * piece.
    *
    * @param grades of pieces by their id; others are left as they are
    * @param letters one for each grade
@@ -134,12 +138,17 @@ public final class LayerPicture {
     Layer layer = layerOf(layerId);
     SheetDraft sheet = draft(List.of(layerId));
     GradeMarks marks = new GradeMarks(sheet, frame(layer).view(), letters);
+    Map<SetPiece, Grade> worst = new LinkedHashMap<>();
     for (SetPiece piece : setting.on(layer)) {
-      Grade grade = grades.get(piece.piece().id());
-      if (grade != null) {
-        marks.add(piece, grade);
-      }
+      piece.all().stream()
+          .map(one -> grades.get(one.piece().id()))
+          .filter(Objects::nonNull)
+          .max(Comparator.naturalOrder())
+          .ifPresent(grade -> worst.put(piece, grade));
     }
+    worst.forEach(marks::strokes);
+    labelAgain(sheet, frame(layer).view(), List.copyOf(worst.keySet()));
+    worst.forEach(marks::letter);
     return sheet.picture(1, 1).marks();
   }
 

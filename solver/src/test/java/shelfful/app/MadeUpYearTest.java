@@ -48,13 +48,13 @@ class MadeUpYearTest {
   /** Where nothing is planted the share lies in the exact 99.9 % interval round the usual rate. */
   @Test
   void whereNothingIsPlantedFlawsComeAtTheUsualRate() {
-    String second = STUDIO.glazes().get(1).id();
+    String cold = MadeUpYear.coolGlaze(STUDIO).id();
     String weak = STUDIO.forms().get(2).id();
     Proportion plain =
         proportion(
             one ->
                 !(one.piece().zone() == Zone.TOP && one.piece().ring() == Ring.EDGE)
-                    && !one.piece().glazeId().orElseThrow().equals(second)
+                    && !one.piece().glazeId().orElseThrow().equals(cold)
                     && !one.piece().formId().equals(weak));
     assertThat(plain.of()).isGreaterThan(3000);
     assertThat(plain.exact(0.999).holds(MadeUpYear.USUAL)).isTrue();
@@ -62,7 +62,7 @@ class MadeUpYearTest {
 
   @Test
   void whatIsPlantedComesAtItsRate() {
-    String second = STUDIO.glazes().get(1).id();
+    String cold = MadeUpYear.coolGlaze(STUDIO).id();
     String weak = STUDIO.forms().get(2).id();
     Proportion hot =
         proportion(
@@ -75,7 +75,7 @@ class MadeUpYearTest {
         proportion(
             one ->
                 one.piece().zone() == Zone.BOTTOM
-                    && one.piece().glazeId().orElseThrow().equals(second)
+                    && one.piece().glazeId().orElseThrow().equals(cold)
                     && !one.piece().formId().equals(weak));
     assertThat(cool.exact(0.999).holds(MadeUpYear.USUAL + MadeUpYear.COOL_GLAZE)).isTrue();
   }

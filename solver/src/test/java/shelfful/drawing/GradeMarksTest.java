@@ -56,12 +56,11 @@ class GradeMarksTest {
   }
 
   @Test
-  void everyGradeHasItsLetterInTheMiddleOfItsPiece() {
+  void everyGradeHasItsLetterOnItsPieceBesideItsNumber() {
     List<Mark> marks =
         marks(Map.of(piece(0), Grade.GOOD, piece(1), Grade.SECOND, piece(2), Grade.LOST));
     assertThat(words(marks)).containsExactlyInAnyOrder("G", "S", "L");
-    PlanView view =
-        picture.layer(layer.id(), LayerPicture.Marked.NOTHING).plan().orElseThrow();
+    PlanView view = picture.layer(layer.id(), LayerPicture.Marked.NOTHING).plan().orElseThrow();
     Spot middle = view.at(layer.placements().get(1).at());
     assertThat(marks)
         .anyMatch(mark -> mark instanceof Mark.Circle disc && disc.centre().equals(middle));

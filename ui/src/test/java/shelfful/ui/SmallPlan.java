@@ -34,9 +34,7 @@ public final class SmallPlan {
   }
 
   public static InspectedLoad planned(LoadRequest request) {
-    return new PlanALoad(request)
-        .run(SearchLength.ofSteps(0), PlanListener.none())
-        .orElseThrow();
+    return new PlanALoad(request).run(SearchLength.ofSteps(0), PlanListener.none()).orElseThrow();
   }
 
   private static LoadRequest request(String list) {

@@ -105,7 +105,9 @@ class StudiesLayoutTest {
             settings,
             1180,
             780)) {
-      String told = (name + "-" + settings.language() + "-" + settings.scale() + "-" + settings.theme()).toLowerCase(Locale.ROOT);
+      String told =
+          (name + "-" + settings.language() + "-" + settings.scale() + "-" + settings.theme())
+              .toLowerCase(Locale.ROOT);
       see(window, told);
       for (TabPane tabs : window.all(TabPane.class)) {
         for (int i = 1; i < tabs.getTabs().size(); i++) {
@@ -183,8 +185,7 @@ class StudiesLayoutTest {
     }
 
     @Override
-    public Optional<String> change(
-        String name, UnaryOperator<Studio> change) {
+    public Optional<String> change(String name, UnaryOperator<Studio> change) {
       return Optional.empty();
     }
   }
@@ -214,11 +215,7 @@ class StudiesLayoutTest {
               FiguresViewModel figures = new FiguresViewModel(words, book.firings());
               figures.price("0.30", "5");
               return new FiguresPane(
-                  words,
-                  figures,
-                  new SimpleBooleanProperty(true),
-                  Optional::empty,
-                  () -> DOT);
+                  words, figures, new SimpleBooleanProperty(true), Optional::empty, () -> DOT);
             });
   }
 }

@@ -19,6 +19,7 @@ import shelfful.inspect.LayerFigures;
 import shelfful.inspect.Neighbours;
 import shelfful.measure.Length;
 import shelfful.measure.LengthUnit;
+import shelfful.ui.shelfview.PiecesOnSheet;
 import shelfful.ui.shelfview.ShelfView;
 
 /**
@@ -127,39 +128,21 @@ record ShownLoad(
 
   /** Where a piece lies on its layer's sheet. */
   Optional<ShelfView.Ring> ring(String layerId, String pieceId) {
-    return layer(layerId).stream()
-        .flatMap(layer -> layer.rows().stream())
-        .filter(row -> row.holds(pieceId))
-        .findFirst()
-        .flatMap(row -> view(layerId).map(plan -> ring(plan, row)));
+    return pieces(layerId).flatMap(pieces -> pieces.ring(pieceId));
   }
 
   /** The piece that covers a spot on its layer's sheet, the nearest where there are several. */
   Optional<String> pieceAt(String layerId, Spot spot) {
-    Optional<PlanView> plan = view(layerId);
-    Optional<LayerList> layer = layer(layerId);
-    if (plan.isEmpty() || layer.isEmpty()) {
-      return Optional.empty();
-    }
-    String nearest = "";
-    double shortest = Double.POSITIVE_INFINITY;
-    for (LayerList.Row row : layer.get().rows()) {
-      ShelfView.Ring ring = ring(plan.get(), row);
-      double distance = Math.hypot(ring.at().x() - spot.x(), ring.at().y() - spot.y());
-      if (distance <= ring.radius() && distance < shortest) {
-        shortest = distance;
-        nearest = row.pieceId();
-      }
-    }
-    return Optional.of(nearest).filter(id -> !id.isEmpty());
+    return pieces(layerId).flatMap(pieces -> pieces.at(spot));
+  }
+
+  private Optional<PiecesOnSheet> pieces(String layerId) {
+    return layer(layerId)
+        .flatMap(layer -> view(layerId).map(plan -> new PiecesOnSheet(layer, plan)));
   }
 
   /** How places of the chamber lie on a layer's sheet. */
   Optional<PlanView> view(String layerId) {
     return sheets(layerId).stream().findFirst().flatMap(Sheet::plan);
-  }
-
-  private static ShelfView.Ring ring(PlanView plan, LayerList.Row row) {
-    return new ShelfView.Ring(plan.at(row.at()), plan.onPaper(row.across().millimetres()) / 2);
   }
 }

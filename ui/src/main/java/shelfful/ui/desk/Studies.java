@@ -9,10 +9,8 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.stage.Stage;
 import shelfful.app.FiringFolder;
-import shelfful.edit.Edit;
 import shelfful.inspect.InspectedLoad;
 import shelfful.measure.LengthUnit;
-import shelfful.remedy.Remedy;
 import shelfful.studio.Studio;
 import shelfful.ui.batches.BatchPane;
 import shelfful.ui.figures.FiguresPane;
@@ -46,7 +44,7 @@ final class Studies {
   private final SideWindows windows;
   private final FiringsPlace place;
   private final FiringBook book;
-  private final WhyViewModel why;
+  private final Remedies remedies;
   private final WorthViewModel worth;
   private final UnpackingViewModel unpacking;
   private final LearnedViewModel learned;
@@ -61,7 +59,7 @@ final class Studies {
     windows = new SideWindows(words, around.settings(), around.owner());
     place = new FiringsPlace(around.folder());
     book = new FiringBook(words, tasks, new FiringFolder(place.folder()), LocalDate::now);
-    why = new WhyViewModel(words, tasks, this::take);
+    remedies = new Remedies(words, tasks, desk);
     worth = new WorthViewModel(words, tasks, around.studio().studio()::get, LocalDate::now);
     unpacking = new UnpackingViewModel(words, book);
     learned = new LearnedViewModel(words, tasks, book.firings(), new Door(around.studio()));
@@ -139,28 +137,17 @@ final class Studies {
   /** Why pieces wait is looked at only while its window is open and no better load is coming. */
   private void lookWhy() {
     if (windows.isOpen("why.title") && !desk.planning().get()) {
-      why.look(load());
+      remedies.look();
     }
   }
 
   void showWhy() {
+    WhyViewModel why = remedies.why();
     windows.show(
         "why.title",
         () ->
             new WhyPane(words, why, new RemedyCards(words, why, this::unit), Room.of(words, desk)));
     lookWhy();
-  }
-
-  /** A remedy for a load that is no longer on the desk is none. */
-  private boolean take(Remedy remedy) {
-    desk.settle();
-    boolean same =
-        desk.work()
-            .plan()
-            .get()
-            .map(plan -> plan.load())
-            .equals(why.load().map(InspectedLoad::load));
-    return same && desk.work().apply(new Edit.TakeRemedy(remedy.load().load()));
   }
 
   private void showWorth() {

@@ -48,7 +48,7 @@ record FigureCharts(Words words, Decimals decimals) {
 
   private LineChart<Number, Number> fill(FiguresViewModel model) {
     LineChart<Number, Number> chart =
-        lines(model.fill(), words.of("figures.fill"), share -> decimals.of(share, 0));
+        lines(model.fill(), words.of("figures.percent"), share -> decimals.of(share, 0));
     NumberAxis up = (NumberAxis) chart.getYAxis();
     up.setAutoRanging(false);
     up.setLowerBound(0);
@@ -60,7 +60,7 @@ record FigureCharts(Words words, Decimals decimals) {
 
   private LineChart<Number, Number> cost(FiguresViewModel model) {
     LineChart<Number, Number> chart =
-        lines(model.costs(), words.of("figures.costPerPiece"), cost -> decimals.of(cost, 2));
+        lines(model.costs(), words.of("figures.cost"), cost -> decimals.of(cost, 2));
     chart.getData().add(series(words.of("figures.costPerPiece"), model.costs()));
     return chart;
   }

@@ -148,6 +148,10 @@ public final class UnpackingViewModel {
       for (LayerList.Row row : list.get().rows()) {
         String what = words.of("unpack.what", row.form(), row.glaze());
         all.add(new UnpackedRow(row.number(), row.pieceId(), what, result(row.pieceId())));
+        for (LayerList.Upper upper : row.upwards()) {
+          String id = upper.pieceId();
+          all.add(new UnpackedRow(row.number(), id, upper.told(), result(id)));
+        }
       }
       return all;
     }

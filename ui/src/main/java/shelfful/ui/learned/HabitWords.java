@@ -1,6 +1,5 @@
 package shelfful.ui.learned;
 
-import java.util.Locale;
 import java.util.Optional;
 import shelfful.learning.CellRate;
 import shelfful.learning.Trait;
@@ -93,12 +92,14 @@ record HabitWords(Words words, Decimals decimals, Studio studio) {
         : decimals.of(rate.chance(), 3);
   }
 
+  /** The zone a suggestion is about. */
+  String zone(ZoneSuggestion suggestion) {
+    return words.of("zone", suggestion.zone());
+  }
+
   /** Which glaze and zone a suggestion is about. */
   String name(ZoneSuggestion suggestion) {
-    return words.of(
-        "learned.pair",
-        glaze(suggestion.glazeId()),
-        zone(suggestion.zone().name().toLowerCase(Locale.ROOT)));
+    return words.of("learned.pair", glaze(suggestion.glazeId()), zone(suggestion));
   }
 
   /** Why it is suggested, with its figures. */

@@ -19,6 +19,7 @@ import shelfful.learning.Trait;
 import shelfful.learning.ZoneSuggestion;
 import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Decimals;
+import shelfful.ui.look.Em;
 import shelfful.ui.look.Labelled;
 import shelfful.ui.look.Lines;
 import shelfful.ui.look.PlainTable;
@@ -26,6 +27,9 @@ import shelfful.ui.words.Words;
 
 /** The map of the kiln with what is suggested under it, and the tables beside it. */
 public final class LearnedPane extends BorderPane {
+  /** The map's width at 100 %. */
+  private static final double MAP = 580;
+
   private final Words words;
   private final LearnedViewModel model;
   private final Supplier<Decimals> decimals;
@@ -76,7 +80,13 @@ public final class LearnedPane extends BorderPane {
     setCenter(split);
     model.learned().addListener((property, was, is) -> follow());
     model.kilns().addListener((property, was, is) -> follow());
+    keepMapReadable(banner);
     follow();
+  }
+
+  /** Wide enough for its figures at any size of letters; the page then scrolls sideways. */
+  private void keepMapReadable(Label letters) {
+    map.minWidthProperty().bind(Em.of(letters, MAP));
   }
 
   private FlowPane bar() {
@@ -152,7 +162,7 @@ public final class LearnedPane extends BorderPane {
   private VBox card(Learned learned, ZoneSuggestion suggestion) {
     HabitWords said = said();
     String name = said.name(suggestion);
-    Button accept = new Button(words.of("learned.accept", name));
+    Button accept = new Button(words.of("learned.accept", said.glaze(suggestion.glazeId()), said.zone(suggestion)));
     accept.setWrapText(true);
     accept.setMinHeight(Region.USE_PREF_SIZE);
     accept.setDisable(model.changesNothing(suggestion));

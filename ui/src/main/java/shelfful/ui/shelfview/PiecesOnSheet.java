@@ -16,13 +16,10 @@ public record PiecesOnSheet(LayerList layer, PlanView view) {
 
   /** Where a piece lies; empty when it does not stand on the layer. */
   public Optional<ShelfView.Ring> ring(String pieceId) {
-    return layer.rows().stream()
-        .filter(row -> row.pieceId().equals(pieceId))
-        .findFirst()
-        .map(this::ring);
+    return layer.rows().stream().filter(row -> row.holds(pieceId)).findFirst().map(this::ring);
   }
 
-  /** The piece that covers a spot, the nearest where there are several. */
+  /** The piece that covers a spot, of a pile the lowest; the nearest where there are several. */
   public Optional<String> at(Spot spot) {
     return layer.rows().stream()
         .filter(row -> distance(row, spot) <= ring(row).radius())

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -16,6 +17,7 @@ import javafx.scene.layout.VBox;
 import shelfful.purchase.Worth;
 import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Decimals;
+import shelfful.ui.look.Em;
 import shelfful.ui.look.FileBar;
 import shelfful.ui.look.Labelled;
 import shelfful.ui.look.Lines;
@@ -24,6 +26,9 @@ import shelfful.ui.words.Words;
 
 /** Lists and wishes at the left; what each purchase is worth at the right. */
 public final class WorthPane extends BorderPane {
+  /** The width of the lists and wishes at 100 %. */
+  private static final double WISHES = 290;
+
   private final Words words;
   private final WorthViewModel model;
   private final Supplier<Optional<Path>> toOpen;
@@ -34,6 +39,7 @@ public final class WorthPane extends BorderPane {
   private final TextField cost = new TextField();
   private final ComboBox<Thoroughness> thoroughness = new ComboBox<>();
   private final PlainTable<Worth> table;
+  private final Label heading;
 
   /**
    * Shows what the view model holds.
@@ -52,10 +58,13 @@ public final class WorthPane extends BorderPane {
     this.decimals = decimals;
     getStyleClass().add("worth-pane");
     table = table();
+    heading = Lines.of(words.of("worth.lists"), "strong");
     setTop(new VBox(bar(), Lines.following(model.told(), "told")));
     ScrollPane wishes = new ScrollPane(wishes());
     wishes.setFitToWidth(true);
     wishes.setFocusTraversable(false);
+    wishes.minWidthProperty().bind(Em.of(heading, WISHES));
+    SplitPane.setResizableWithParent(wishes, false);
     VBox.setVgrow(table, Priority.ALWAYS);
     VBox measured = new VBox(table, Lines.following(model.method(), "quiet"));
     measured.getStyleClass().add("list-side");
@@ -95,7 +104,7 @@ public final class WorthPane extends BorderPane {
     thoroughness.setValue(Thoroughness.USUAL);
     VBox wishes =
         new VBox(
-            Lines.of(words.of("worth.lists"), "heading"),
+            heading,
             lists,
             new Labelled(words.of("worth.thinner"), thinner),
             new Labelled(words.of("worth.firings"), firings),

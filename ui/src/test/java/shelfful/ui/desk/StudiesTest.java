@@ -63,11 +63,7 @@ class StudiesTest {
                   Words.english(),
                   desk.model,
                   new Studies.Around(
-                      settings,
-                      workshop.studio(),
-                      new SameThreadTaskRunner(),
-                      desk.stage,
-                      folder));
+                      settings, workshop.studio(), new SameThreadTaskRunner(), desk.stage, folder));
         });
   }
 
@@ -150,8 +146,7 @@ class StudiesTest {
   void thePlanOnTheDeskBecomesAFiringThatIsMarkedByKeys() {
     openSmallPlan();
     choose("studies.record");
-    TableView<?> table =
-        all("firings.title", TableView.class).stream().findFirst().orElseThrow();
+    TableView<?> table = all("firings.title", TableView.class).stream().findFirst().orElseThrow();
     desk.run(
         () -> {
           table.getSelectionModel().select(0);

@@ -30,7 +30,8 @@ class FiguresViewModelTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
 
   private final SimpleObjectProperty<List<UnpackedFiring>> firings =
-      new SimpleObjectProperty<>(List.of(firing("later", DAY.plusDays(3), 4), firing("first", DAY, 2)));
+      new SimpleObjectProperty<>(
+          List.of(firing("later", DAY.plusDays(3), 4), firing("first", DAY, 2)));
   private final FiguresViewModel model = new FiguresViewModel(Words.english(), firings);
 
   @TempDir private Path folder;
@@ -41,8 +42,7 @@ class FiguresViewModelTest {
         IntStream.rangeClosed(1, count)
             .mapToObj(
                 i ->
-                    new FiredPiece(
-                        "P" + i, "mug", Optional.of("clear"), "L1", Zone.TOP, Ring.EDGE))
+                    new FiredPiece("P" + i, "mug", Optional.of("clear"), "L1", Zone.TOP, Ring.EDGE))
             .toList();
     FiringCourse course =
         new FiringCourse(

@@ -73,7 +73,8 @@ class FiringBookTest {
     unpacking.mark(Grade.SECOND, "crawled");
     assertThat(unpacking.pieceId().get()).isEqualTo(rows.get(1).pieceId());
     unpacking.mark(Grade.GOOD, "left over in the field");
-    PieceResult first = new PieceResult(rows.get(0).pieceId(), Grade.SECOND, Optional.of("crawled"));
+    PieceResult first =
+        new PieceResult(rows.get(0).pieceId(), Grade.SECOND, Optional.of("crawled"));
     PieceResult second = new PieceResult(rows.get(1).pieceId(), Grade.GOOD, Optional.empty());
     assertThat(onDisk().results()).containsExactly(first, second);
     assertThat(unpacking.grades())

@@ -35,9 +35,7 @@ class LearnedViewModelTest {
   private final Steps steps = new Steps();
   private final StudioViewModel studio =
       new StudioViewModel(
-          new Manner(words, LengthUnit.MILLIMETRES, NumberStyle.DOT),
-          DemoStudio.studio(),
-          steps);
+          new Manner(words, LengthUnit.MILLIMETRES, NumberStyle.DOT), DemoStudio.studio(), steps);
   private final SimpleObjectProperty<List<UnpackedFiring>> firings =
       new SimpleObjectProperty<>(YEAR);
   private final LearnedViewModel model =
@@ -98,16 +96,16 @@ class LearnedViewModelTest {
   @Test
   void aSuggestionChangesNothingUntilItIsAcceptedAndCanBeTakenBack() {
     Studio before = studio.studio().get();
-    String second = before.glazes().get(1).id();
+    String cool = MadeUpYear.coolGlaze(before).id();
     ZoneSuggestion suggestion =
         model.learned().get().suggestions().stream()
-            .filter(one -> one.glazeId().equals(second))
+            .filter(one -> one.glazeId().equals(cool))
             .findFirst()
             .orElseThrow();
     assertThat(suggestion.zone()).isEqualTo(Zone.BOTTOM);
     assertThat(studio.studio().get()).isEqualTo(before);
     model.accept(suggestion, said().name(suggestion));
-    assertThat(studio.studio().get().glaze(second).orElseThrow().likes())
+    assertThat(studio.studio().get().glaze(cool).orElseThrow().likes())
         .isNotEmpty()
         .doesNotContain(Zone.BOTTOM);
     assertThat(steps.nameOfLast().getValue()).contains("wish for");
