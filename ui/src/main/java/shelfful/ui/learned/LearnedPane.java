@@ -162,7 +162,9 @@ public final class LearnedPane extends BorderPane {
   private VBox card(Learned learned, ZoneSuggestion suggestion) {
     HabitWords said = said();
     String name = said.name(suggestion);
-    Button accept = new Button(words.of("learned.accept", said.glaze(suggestion.glazeId()), said.zone(suggestion)));
+    Button accept =
+        new Button(
+            words.of("learned.accept", said.glaze(suggestion.glazeId()), said.zone(suggestion)));
     accept.setWrapText(true);
     accept.setMinHeight(Region.USE_PREF_SIZE);
     accept.setDisable(model.changesNothing(suggestion));
