@@ -40,7 +40,7 @@ class ArchitectureTest {
   @ArchTest static final ArchRule wordsKnowNobody = only("words", List.of());
 
   @ArchTest
-  static final ArchRule tasksKnowTheScreensThread = only("task", List.of("javafx.application.."));
+  static final ArchRule tasksKnowTheScreensThread = only("task", List.of("javafx.animation..", "javafx.application.."));
 
   @ArchTest static final ArchRule shelfviewKnowsNobody = only("shelfview", List.of("javafx.."));
 
