@@ -80,14 +80,15 @@ final class WorkPlans {
       case 6 -> putIn(plan, layer, nudged, chance);
       case 7 -> new Edit.PinPiece(piece.pieceId(), chance.nextBoolean());
       case 8 -> new Edit.LockLayer(layer.id(), chance.nextInt(4) == 0);
-      default -> ofTheWhole(plan, chance);
+      default -> ofTheWhole(plan, piece, chance);
     };
   }
 
-  private static Edit ofTheWhole(WorkPlan plan, SplittableRandom chance) {
+  private static Edit ofTheWhole(WorkPlan plan, Placement piece, SplittableRandom chance) {
     return switch (chance.nextInt(6)) {
       case 0 -> new Edit.UnpinAll();
       case 1 -> new Edit.LockKiln(chance.nextInt(4) == 0);
+      case 2 -> new Edit.TakeRemedy(Placing.out(plan.load(), out(piece.pieceId())));
       default -> new Edit.AdoptPlan(plan.load());
     };
   }
