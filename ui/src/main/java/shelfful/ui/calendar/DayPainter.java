@@ -86,14 +86,15 @@ final class DayPainter {
 
   private void day(LocalDate day, double high, int variant) {
     double x = window().x(day.atStartOfDay());
-    brush.line(x, 0, x, high, Tone.LINE);
     boolean hours = window().perDay() >= LEAST_FOR_HOURS;
     List<String> names = words.day().apply(day);
     boolean shortest = variant > 0 && variant == names.size() - 1;
     double top = shortest ? high * 0.5 : 0;
+    boolean week = shortest && day.getDayOfWeek() == DayOfWeek.MONDAY;
+    brush.line(x, week ? 0 : top, x, high, Tone.LINE);
     double tall = shortest ? high * 0.5 : hours ? high * 0.55 : high;
     brush.words(names.subList(variant, names.size()), box(x, top, tall, 1), PLAIN);
-    if (shortest && (day.getDayOfWeek() == DayOfWeek.MONDAY || day.equals(first()))) {
+    if (week || shortest && day.equals(first())) {
       int days = DayOfWeek.SUNDAY.getValue() - day.getDayOfWeek().getValue() + 1;
       brush.words(names, box(x, 0, high * 0.5, days), PLAIN);
     }
