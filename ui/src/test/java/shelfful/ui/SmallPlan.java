@@ -28,6 +28,18 @@ public final class SmallPlan {
     return LOAD;
   }
 
+  /** Ware of many sizes, of which some of each kind waits. */
+  public static InspectedLoad mixed() {
+    return planned(
+        request(
+            "batch,form,glaze,quantity,stage\n"
+                + "V01,tall-vase,clear-gloss,3,glazed\n"
+                + "M01,mug,river-blue,44,glazed\n"
+                + "T01,teapot,clear-gloss,6,glazed\n"
+                + "B01,bowl-large,clear-gloss,6,glazed\n"
+                + "P01,dinner-plate,matt-black,8,glazed\n"));
+  }
+
   /** A list of which everything goes in. */
   public static LoadRequest roomy() {
     return request("batch,form,glaze,quantity,stage\nM01,mug,river-blue,6,glazed\n");

@@ -61,7 +61,7 @@ class StudiesLayoutTest {
   private static WhyViewModel looked() {
     WhyViewModel why =
         new WhyViewModel(Words.english(), new SameThreadTaskRunner(), remedy -> true);
-    why.look(Optional.of(SmallPlan.load()));
+    why.look(Optional.of(SmallPlan.mixed()));
     why.search(false);
     return why;
   }

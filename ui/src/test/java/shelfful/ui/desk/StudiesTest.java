@@ -110,6 +110,11 @@ class StudiesTest {
     desk.run(button::fire);
   }
 
+  /** Every word in a window, to be told when something is missing there. */
+  private List<String> said(String title) {
+    return all(title, Label.class).stream().map(label -> String.valueOf(label.getText())).toList();
+  }
+
   private void openSmallPlan() {
     Path file = DemoPlan.write(folder.resolve("small.plan.json"), plan());
     desk.run(() -> desk.model.open(file));
@@ -134,7 +139,7 @@ class StudiesTest {
             .filter(one -> one.getAccessibleText() != null)
             .filter(one -> one.getAccessibleText().startsWith(one.getText() + ": "))
             .findFirst()
-            .orElseThrow();
+            .orElseThrow(() -> new AssertionError(said("why.title")));
     desk.run(remedy::fire);
     assertThat(onDesk()).isNotEqualTo(before);
     assertThat(desk.model.steps().done()).hasSize(1);
