@@ -17,17 +17,25 @@ import shelfful.week.WeekRequest;
 
 /** Lays out the ware that is still to be fired for one search. */
 final class BoardMaker {
+  private static final int PERCENT = 100;
   private static final int MOST_TURNS = 60;
   private static final int MOST_RULES = 62;
 
   private final Ground ground;
   private final RoomBook room;
+  private final int stretch;
   private final List<KeptApart> apart;
   private final List<String> orders;
 
-  BoardMaker(Ground ground, RoomBook room) {
+  /**
+   * A maker.
+   *
+   * @param stretch percent of what has gone in so far that the search is told goes in
+   */
+  BoardMaker(Ground ground, RoomBook room, int stretch) {
     this.ground = ground;
     this.room = room;
+    this.stretch = stretch;
     this.apart =
         ground.request().studio().rules().keptApart().stream()
             .filter(rule -> rule.apartness() == KeptApart.Apartness.NOT_IN_ONE_FIRING)
@@ -61,7 +69,7 @@ final class BoardMaker {
     }
     List<Integer> goesIn =
         ground.programs().stream()
-            .map(program -> room.goesIn(program.kiln(), program.program().kind()))
+            .map(p -> room.goesIn(p.kiln(), p.program().kind()) * stretch / PERCENT)
             .toList();
     return new Board(
         ground.clock(),

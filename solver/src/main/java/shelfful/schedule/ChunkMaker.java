@@ -14,8 +14,6 @@ import shelfful.week.Hold;
  * went the same way in the plan before and in the plan that is to be bettered.
  */
 final class ChunkMaker {
-  private static final int FEW_UNITS = 48;
-
   /** A chunk is at most this share of a kilnful, so that firings can be filled evenly. */
   private static final double SHARE = 0.12;
 
@@ -44,7 +42,7 @@ final class ChunkMaker {
             firing
                 .going()
                 .forEach(going -> going.numbers().forEach(n -> put(firing, going, n, hint))));
-    this.single = ground.lots().stream().mapToInt(lot -> lot.numbers().size()).sum() <= FEW_UNITS;
+    this.single = ground.isSmall();
   }
 
   private void put(RealFiring firing, RealFiring.Going going, int number, Hint hint) {

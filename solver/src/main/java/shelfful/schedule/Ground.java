@@ -16,6 +16,7 @@ import shelfful.week.WeekRequest;
  */
 final class Ground {
   private static final long DAY = 24 * 60;
+  private static final int FEW_UNITS = 48;
 
   private final WeekRequest request;
   private final MinuteClock clock;
@@ -105,6 +106,11 @@ final class Ground {
         .filter(found -> found != null)
         .findFirst()
         .orElse(Share.KilnDay.NONE);
+  }
+
+  /** Whether there are so few units that each can be planned by itself. */
+  boolean isSmall() {
+    return lots().stream().mapToInt(lot -> lot.numbers().size()).sum() <= FEW_UNITS;
   }
 
   /** Minutes from unpacking the bisque until ware can be glaze fired. */

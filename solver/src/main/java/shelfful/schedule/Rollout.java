@@ -33,9 +33,11 @@ final class Rollout {
    * @param first evaluations of the first search
    * @param again evaluations after each firing that went differently than thought
    * @param loadSteps of each load
+   * @param stretch percent by which the search may trust that more goes in than has gone in so far:
+   *     what is never tried is never found to fit
    * @param seed of the searches
    */
-  record Effort(int first, int again, int loadSteps, long seed) {}
+  record Effort(int first, int again, int loadSteps, int stretch, long seed) {}
 
   Rollout(
       Ground ground,
@@ -74,7 +76,7 @@ final class Rollout {
     Map<RealFiring, Hint> hints = hints(before);
     open = new ChunkMaker(ground, room, List.copyOf(firings), hints).chunks();
     Sketching sketching = new Sketching(programs(hints));
-    BoardMaker boards = new BoardMaker(ground, room);
+    BoardMaker boards = new BoardMaker(ground, room, effort.stretch());
     int evaluations = effort.first();
     boolean fresh = before.isEmpty();
     while (!open.isEmpty() && !stop.getAsBoolean()) {

@@ -21,6 +21,9 @@ public final class WeekPlanner {
   private static final int ROUND = 20_000;
   private static final int ROUND_AGAIN = 2_000;
 
+  private static final List<Integer> SMALL = List.of(175, 150, 125, 200);
+  private static final List<Integer> LARGE = List.of(100, 100, 125, 110);
+
   private final Ground ground;
   private final RoomBook room;
   private final LoadBook loads;
@@ -72,7 +75,8 @@ public final class WeekPlanner {
     List<RealFiring> earlier = Held.earlier(ground);
     int steps = earlier.isEmpty() ? 0 : ground.request().effort().loadSteps();
     Rollout.Rolled best =
-        rollout(enough, true).run(earlier, new Rollout.Effort(FIRST, FIRST_AGAIN, steps, seed));
+        rollout(enough, true)
+            .run(earlier, new Rollout.Effort(FIRST, FIRST_AGAIN, steps, stretch(0), seed));
     WeekMerit merit = WeekMerit.of(ground, room, best);
     WeekPlan plan = compose(best);
     watch.better(plan);
@@ -98,7 +102,14 @@ public final class WeekPlanner {
   private Rollout.Effort effort(int round) {
     WeekEffort asked = ground.request().effort();
     int steps = round % 2 == 0 ? asked.loadSteps() : 0;
-    return new Rollout.Effort(ROUND, ROUND_AGAIN, steps, asked.seed() + 7919L * round);
+    return new Rollout.Effort(
+        ROUND, ROUND_AGAIN, steps, stretch(round), asked.seed() + 7919L * round);
+  }
+
+  /** In a small week a piece more or less is a great part of a kilnful, so more is tried. */
+  private int stretch(int round) {
+    List<Integer> stretches = ground.isSmall() ? SMALL : LARGE;
+    return stretches.get(round % stretches.size());
   }
 
   private WeekPlan compose(Rollout.Rolled rolled) {

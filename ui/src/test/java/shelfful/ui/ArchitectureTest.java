@@ -40,7 +40,8 @@ class ArchitectureTest {
   @ArchTest static final ArchRule wordsKnowNobody = only("words", List.of());
 
   @ArchTest
-  static final ArchRule tasksKnowTheScreensThread = only("task", List.of("javafx.animation..", "javafx.application.."));
+  static final ArchRule tasksKnowTheScreensThread =
+      only("task", List.of("javafx.animation..", "javafx.application.."));
 
   @ArchTest static final ArchRule shelfviewKnowsNobody = only("shelfview", List.of("javafx.."));
 
