@@ -57,7 +57,12 @@ public final class Desk extends Application {
     window.offerWhy(words.of("studies.why"), studies::showWhy);
     window.offer(words.of("start.paste"), workshop::paste);
     WeekWindow week =
-        new WeekWindow(words, tasks, settings, stage, firing -> lookAt(firing, words, stage));
+        new WeekWindow(
+            words,
+            tasks,
+            settings,
+            stage,
+            firing -> window.leaving().plan(() -> lookAt(firing, words, stage)));
     offer(week, window, words);
     stage.setOnCloseRequest(
         event -> {
