@@ -54,7 +54,7 @@ record FigureCharts(Words words, Decimals decimals) {
     up.setLowerBound(0);
     up.setUpperBound(SHARE_MOST);
     up.setTickUnit(10);
-    chart.getData().add(series(words.of("figures.fill"), model.fill()));
+    chart.getData().add(series(words.of("figures.percent"), model.fill()));
     return chart;
   }
 

@@ -39,6 +39,7 @@ final class CoursePane extends ScrollPane {
     this.words = words;
     this.book = book;
     page.getStyleClass().add("page");
+    faults.managedProperty().bind(faults.textProperty().isNotEmpty());
     setContent(page);
     setFitToWidth(true);
     setFocusTraversable(false);

@@ -17,6 +17,7 @@ import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Labelled;
 import shelfful.ui.look.Lines;
 import shelfful.ui.look.PlainTable;
+import shelfful.ui.look.Scrolled;
 import shelfful.ui.shelfview.Overlay;
 import shelfful.ui.shelfview.PiecesOnSheet;
 import shelfful.ui.shelfview.Pointer;
@@ -61,7 +62,7 @@ final class UnpackingPane extends BorderPane {
     VBox.setVgrow(table, Priority.ALWAYS);
     VBox right = new VBox(table, buttons);
     right.getStyleClass().add("list-side");
-    SplitPane split = new SplitPane(new VBox(noDrawing, sheet), right);
+    SplitPane split = new SplitPane(new VBox(noDrawing, sheet), Scrolled.of(right));
     split.setDividerPositions(0.5);
     setTop(bar());
     setCenter(split);

@@ -23,6 +23,7 @@ import shelfful.ui.look.Em;
 import shelfful.ui.look.Labelled;
 import shelfful.ui.look.Lines;
 import shelfful.ui.look.PlainTable;
+import shelfful.ui.look.Scrolled;
 import shelfful.ui.words.Words;
 
 /** The map of the kiln with what is suggested under it, and the tables beside it. */
@@ -75,7 +76,7 @@ public final class LearnedPane extends BorderPane {
     VBox.setVgrow(table, Priority.ALWAYS);
     VBox right = new VBox(new Labelled(words.of("learned.traits"), traits), table);
     right.getStyleClass().add("list-side");
-    SplitPane split = new SplitPane(scroll, right);
+    SplitPane split = new SplitPane(scroll, Scrolled.of(right));
     split.setDividerPositions(0.56);
     setCenter(split);
     model.learned().addListener((property, was, is) -> follow());

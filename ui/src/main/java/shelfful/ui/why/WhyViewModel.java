@@ -28,6 +28,11 @@ public final class WhyViewModel {
   private final TaskRunner tasks;
   private final Predicate<Remedy> taker;
   private final ObservableList<WaitingRow> rows = FXCollections.observableArrayList();
+
+  /** Kept, because such a view listens weakly: one that nobody holds falls silent. */
+  private final ObservableList<WaitingRow> rowsSeen =
+      FXCollections.unmodifiableObservableList(rows);
+
   private final ReadOnlyBooleanWrapper searching = new ReadOnlyBooleanWrapper();
   private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
   private Optional<InspectedLoad> load = Optional.empty();
@@ -63,7 +68,7 @@ public final class WhyViewModel {
 
   /** What waits, in the order of the list. */
   public ObservableList<WaitingRow> rows() {
-    return FXCollections.unmodifiableObservableList(rows);
+    return rowsSeen;
   }
 
   /** Whether loads are being tried. */

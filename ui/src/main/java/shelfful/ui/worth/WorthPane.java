@@ -22,6 +22,7 @@ import shelfful.ui.look.FileBar;
 import shelfful.ui.look.Labelled;
 import shelfful.ui.look.Lines;
 import shelfful.ui.look.PlainTable;
+import shelfful.ui.look.Scrolled;
 import shelfful.ui.words.Words;
 
 /** Lists and wishes at the left; what each purchase is worth at the right. */
@@ -60,15 +61,13 @@ public final class WorthPane extends BorderPane {
     table = table();
     heading = Lines.of(words.of("worth.lists"), "strong");
     setTop(new VBox(bar(), Lines.following(model.told(), "told")));
-    ScrollPane wishes = new ScrollPane(wishes());
-    wishes.setFitToWidth(true);
-    wishes.setFocusTraversable(false);
+    ScrollPane wishes = Scrolled.of(wishes());
     wishes.minWidthProperty().bind(Em.of(heading, WISHES));
     SplitPane.setResizableWithParent(wishes, false);
     VBox.setVgrow(table, Priority.ALWAYS);
     VBox measured = new VBox(table, Lines.following(model.method(), "quiet"));
     measured.getStyleClass().add("list-side");
-    SplitPane split = new SplitPane(wishes, measured);
+    SplitPane split = new SplitPane(wishes, Scrolled.of(measured));
     split.setDividerPositions(0.3);
     setCenter(split);
     model.lists().addListener((ListChangeListener<Listed>) change -> follow());
