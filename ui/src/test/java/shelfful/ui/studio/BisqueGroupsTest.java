@@ -12,6 +12,7 @@ import shelfful.measure.Mass;
 import shelfful.studio.Studio;
 import shelfful.ui.DemoStudio;
 import shelfful.ui.look.NumberStyle;
+import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Words;
 import shelfful.ware.BisqueSetting;
 
@@ -25,7 +26,7 @@ class BisqueGroupsTest {
           .orElseThrow();
   private final StudioViewModel model =
       new StudioViewModel(
-          new Manner(Words.english(), LengthUnit.MILLIMETRES, NumberStyle.DOT), demo, edit -> {});
+          new Manner(Words.english(), LengthUnit.MILLIMETRES, NumberStyle.DOT), demo, new Steps());
 
   @BeforeEach
   void chooseAFormThatStandsAlone() {
