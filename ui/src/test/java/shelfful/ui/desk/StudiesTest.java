@@ -38,6 +38,7 @@ import shelfful.ui.words.Words;
 
 class StudiesTest {
   private final SettingsViewModel settings = SettingsViewModel.of(Settings.usual(Locale.ROOT));
+  private final SameThreadTaskRunner tasks = new SameThreadTaskRunner();
   private OpenDesk desk;
   private Studies studies;
 
@@ -49,7 +50,7 @@ class StudiesTest {
         folder.resolve("firings-folder.txt"),
         folder.resolve("firings").toString(),
         StandardCharsets.UTF_8);
-    desk = OpenDesk.atOnce(SearchLength.ofSteps(0), folder.resolve("recovery"));
+    desk = OpenDesk.open(tasks, SearchLength.ofSteps(0), folder.resolve("recovery"));
     desk.run(
         () -> {
           Workshop workshop =
@@ -196,10 +197,13 @@ class StudiesTest {
   void theWaitingPaneSaysHowManyMoreCouldEverFitOrThatItIsFull() {
     desk.model.boundedBy(request -> OptionalInt.of(SmallPlan.load().load().placed() + 2));
     openSmallPlan();
+    desk.run(tasks::passTime);
     assertThat(labels()).anyMatch(text -> text.contains("at most 2 more could ever fit"));
     desk.model.boundedBy(request -> OptionalInt.of(SmallPlan.load().load().placed()));
     desk.run(() -> desk.model.open(DemoPlan.file(folder)));
+    desk.run(tasks::passTime);
     openSmallPlan();
+    desk.run(tasks::passTime);
     assertThat(labels()).anyMatch(text -> text.contains(": full."));
   }
 
