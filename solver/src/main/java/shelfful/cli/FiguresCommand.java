@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,6 +19,7 @@ import shelfful.figures.PotteryFigures;
 import shelfful.files.AtomicSave;
 import shelfful.files.FigureTable;
 import shelfful.files.SaveFailed;
+import shelfful.record.UnpackedFiring;
 
 /** Prints figures of all firings kept, as tables. */
 @Command(
@@ -70,13 +72,12 @@ final class FiguresCommand implements Callable<Integer> {
       err.println("--per-kwh and --per-firing must be numbers of at least 0.");
       return ExitCodes.BAD_INPUT;
     }
-    KeepFirings.Kept kept = new KeepFirings(folder).all();
-    kept.notes().forEach(err::println);
-    if (kept.firings().isEmpty() && !kept.notes().isEmpty()) {
+    Optional<List<UnpackedFiring>> kept = new Reading(err).take(new KeepFirings(folder).all());
+    if (kept.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
     PotteryFigures figures =
-        PotteryFigures.of(kept.firings(), new FiringPrices(price(perKwh), price(perFiring)));
+        PotteryFigures.of(kept.get(), new FiringPrices(price(perKwh), price(perFiring)));
     if (sheet != null) {
       String name = folder.toAbsolutePath().normalize().getFileName().toString();
       AtomicSave.save(sheet, PdfSurface.bytes(FiguresDrawing.of(figures, name, paper)));
@@ -92,7 +93,7 @@ final class FiguresCommand implements Callable<Integer> {
     List<List<String>> rows = causes ? figures.causeRows() : figures.firingRows();
     if (target == null) {
       byte[] bytes = FigureTable.bytes(headings, rows);
-      out.write(bytes, 0, bytes.length);
+      out.writeBytes(bytes);
       out.flush();
     } else {
       FigureTable.write(headings, rows, target);

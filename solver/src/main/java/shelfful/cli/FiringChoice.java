@@ -1,12 +1,17 @@
 package shelfful.cli;
 
 import java.io.PrintStream;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import shelfful.app.UsualFiring;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Kiln;
+import shelfful.load.Firing;
+import shelfful.load.LoadRequest;
 import shelfful.measure.Cone;
 import shelfful.studio.Studio;
+import shelfful.ware.Batch;
 
 /** Checks the firing options against a studio, saying what is wrong and what there is. */
 final class FiringChoice {
@@ -32,7 +37,7 @@ final class FiringChoice {
     return kiln;
   }
 
-  Optional<Cone> cone(Kiln kiln, Optional<Cone> usual) {
+  private Optional<Cone> cone(Kiln kiln, Optional<Cone> usual) {
     Optional<Cone> cone = options.cone == null ? usual : Cone.find(options.cone);
     if (cone.isEmpty()) {
       err.println(
@@ -55,7 +60,7 @@ final class FiringChoice {
     return cone;
   }
 
-  boolean columnsKnown(Kiln kiln) {
+  private boolean columnsKnown(Kiln kiln) {
     List<String> known = kiln.columnPlans().stream().map(ColumnPlan::id).toList();
     if (options.columns == null || known.contains(options.columns)) {
       return true;
@@ -68,6 +73,29 @@ final class FiringChoice {
             + ". It has: "
             + list(known));
     return false;
+  }
+
+  /** What is asked for a list by these options, or empty when something of them is wrong. */
+  Optional<LoadRequest> request(Studio studio, List<Batch> batches, long seed, long steps) {
+    Optional<Kiln> kiln = kiln(studio);
+    Optional<Firing> usual = kiln.flatMap(k -> UsualFiring.of(studio, batches, k, options.kind));
+    Optional<Cone> cone = kiln.flatMap(k -> cone(k, usual.map(Firing::cone)));
+    if (cone.isEmpty() || !columnsKnown(kiln.get())) {
+      return Optional.empty();
+    }
+    Firing wanted =
+        new Firing(
+            kiln.get().id(), options.kind, cone.get(), options.coneTolerance, options.atmosphere);
+    LocalDate day = options.day == null ? LocalDate.now() : options.day;
+    return Optional.of(
+        new LoadRequest(
+            studio,
+            batches,
+            wanted,
+            Optional.ofNullable(options.columns),
+            Optional.of(day),
+            seed,
+            steps));
   }
 
   private static String list(List<String> known) {

@@ -21,6 +21,7 @@ import shelfful.learning.Sighting;
 import shelfful.learning.Trait;
 import shelfful.learning.Verdict;
 import shelfful.learning.ZoneSuggestion;
+import shelfful.record.UnpackedFiring;
 import shelfful.studio.Studio;
 
 /** Says what the records show of glazes, forms and places in the kiln. */
@@ -75,13 +76,12 @@ final class HabitsCommand implements Callable<Integer> {
       err.println("--accept and --studio go together.");
       return ExitCodes.BAD_INPUT;
     }
-    KeepFirings.Kept kept = new KeepFirings(folder).all();
-    kept.notes().forEach(err::println);
-    if (kept.firings().isEmpty() && !kept.notes().isEmpty()) {
+    Optional<List<UnpackedFiring>> kept = new Reading(err).take(new KeepFirings(folder).all());
+    if (kept.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
     List<Sighting> sightings =
-        Sighting.of(kept.firings()).stream()
+        Sighting.of(kept.get()).stream()
             .filter(one -> kiln == null || one.kilnId().equals(kiln))
             .toList();
     Flaw flaw = lostOnly ? Flaw.LOST : Flaw.SECOND_OR_LOST;
@@ -90,7 +90,7 @@ final class HabitsCommand implements Callable<Integer> {
         Locale.ROOT,
         "%d pieces of %d firings. The chance of even one false alarm below is at most %.0f %%.%n",
         sightings.size(),
-        kept.firings().size(),
+        kept.get().size(),
         100 * KilnHabits.ALARM_LEVEL);
     rates.forEach(rate -> out.println(line(rate)));
     List<ZoneSuggestion> suggestions = ZoneSuggestion.from(rates);

@@ -62,8 +62,7 @@ final class InspectCommand implements Callable<Integer> {
             ? ((Inspection.Passed) inspection).load().wishes()
             : ((Inspection.Failed) inspection).findings();
     if (json) {
-      byte[] bytes = FindingsWriter.bytes(passed, findings);
-      out.write(bytes, 0, bytes.length);
+      out.writeBytes(FindingsWriter.bytes(passed, findings));
       out.flush();
     } else {
       out.println(passed ? "The plan breaks no rule." : "The plan breaks rules.");

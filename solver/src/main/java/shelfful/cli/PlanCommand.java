@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -13,18 +12,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.OpenAPlan;
-import shelfful.app.Opened;
 import shelfful.app.PlanALoad;
 import shelfful.app.SearchLength;
-import shelfful.app.UsualFiring;
 import shelfful.files.BatchListReader;
 import shelfful.files.SaveFailed;
 import shelfful.files.StudioReader;
 import shelfful.inspect.InspectedLoad;
-import shelfful.kiln.Kiln;
-import shelfful.load.Firing;
 import shelfful.load.LoadRequest;
-import shelfful.measure.Cone;
 import shelfful.measure.LengthUnit;
 import shelfful.studio.Studio;
 import shelfful.ware.Batch;
@@ -113,22 +107,19 @@ final class PlanCommand implements Callable<Integer> {
       if (earlier != null && !goesOnFrom(planning, request.get())) {
         return ExitCodes.BAD_INPUT;
       }
-      int code = planAndSave(planning, request.get(), byHand);
-      return code == ExitCodes.DONE && !reading.isClean() ? ExitCodes.BAD_INPUT : code;
+      return reading.after(planAndSave(planning, request.get(), byHand));
     } finally {
       byHand.done();
     }
   }
 
   private boolean goesOnFrom(PlanALoad planning, LoadRequest request) {
-    Opened<InspectedLoad> opened = OpenAPlan.open(earlier);
-    if (opened instanceof Opened.Refused<InspectedLoad> refused) {
-      refused.sentences().forEach(err::println);
+    Optional<InspectedLoad> load = new Reading(err).take(OpenAPlan.open(earlier));
+    if (load.isEmpty()) {
       err.println("--after: " + earlier + " is not a plan to go on from.");
       return false;
     }
-    InspectedLoad load = ((Opened.Ready<InspectedLoad>) opened).value();
-    String kiln = load.load().request().firing().kilnId();
+    String kiln = load.get().load().request().firing().kilnId();
     if (!kiln.equals(request.firing().kilnId())) {
       err.println(
           "--after: the plan "
@@ -140,7 +131,7 @@ final class PlanCommand implements Callable<Integer> {
               + ". Name the same kiln with --kiln, or leave --after out.");
       return false;
     }
-    planning.startFrom(load, true);
+    planning.startFrom(load.get(), true);
     return true;
   }
 
@@ -162,7 +153,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private void print(InspectedLoad load, PlanFiles files) {
     if (json) {
-      out.write(files.planBytes(), 0, files.planBytes().length);
+      out.writeBytes(files.planBytes());
       out.flush();
     } else {
       LengthUnit unit = sheets.unitOr(load.load().request().studio().unit());
@@ -185,25 +176,6 @@ final class PlanCommand implements Callable<Integer> {
       err.println("--seconds must be from 0 to 86400, and --steps at least 0.");
       return Optional.empty();
     }
-    FiringChoice choice = new FiringChoice(firing, err);
-    Optional<Kiln> kiln = choice.kiln(studio);
-    Optional<Firing> usual = kiln.flatMap(k -> UsualFiring.of(studio, batches, k, firing.kind));
-    Optional<Cone> cone = kiln.flatMap(k -> choice.cone(k, usual.map(Firing::cone)));
-    if (cone.isEmpty() || !choice.columnsKnown(kiln.get())) {
-      return Optional.empty();
-    }
-    Firing wanted =
-        new Firing(
-            kiln.get().id(), firing.kind, cone.get(), firing.coneTolerance, firing.atmosphere);
-    LocalDate day = firing.day == null ? LocalDate.now() : firing.day;
-    return Optional.of(
-        new LoadRequest(
-            studio,
-            batches,
-            wanted,
-            Optional.ofNullable(firing.columns),
-            Optional.of(day),
-            seed,
-            steps == null ? 0 : steps));
+    return new FiringChoice(firing, err).request(studio, batches, seed, steps == null ? 0 : steps);
   }
 }

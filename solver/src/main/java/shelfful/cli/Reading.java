@@ -3,13 +3,17 @@ package shelfful.cli;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
+import shelfful.app.KeepFirings;
+import shelfful.app.Opened;
 import shelfful.files.Problem;
 import shelfful.files.ReadResult;
+import shelfful.record.UnpackedFiring;
 
 /** Reads a file and tells every problem; remembers whether there were any. */
 final class Reading {
   private final PrintStream err;
   private boolean clean = true;
+  private boolean brokeRules;
 
   Reading(PrintStream err) {
     this.err = err;
@@ -23,6 +27,37 @@ final class Reading {
     }
     tell(((ReadResult.Refused<T>) result).problems());
     return Optional.empty();
+  }
+
+  /** What was opened, or empty when it cannot be used; {@link #refusal} then tells why not. */
+  <T> Optional<T> take(Opened<T> opened) {
+    if (opened instanceof Opened.Ready<T> ready) {
+      ready.notes().forEach(err::println);
+      return Optional.of(ready.value());
+    }
+    Opened.Refused<T> refused = (Opened.Refused<T>) opened;
+    refused.sentences().forEach(err::println);
+    clean = false;
+    brokeRules |= refused.breaksRules();
+    return Optional.empty();
+  }
+
+  /** The firings that could be read, or empty when nothing but complaints came of a folder. */
+  Optional<List<UnpackedFiring>> take(KeepFirings.Kept kept) {
+    kept.notes().forEach(err::println);
+    return kept.firings().isEmpty() && !kept.notes().isEmpty()
+        ? Optional.empty()
+        : Optional.of(kept.firings());
+  }
+
+  /** The exit code when something that was opened cannot be used. */
+  int refusal() {
+    return brokeRules ? ExitCodes.RULE_BROKEN : ExitCodes.BAD_INPUT;
+  }
+
+  /** The exit code of work that was done, with what was read in mind. */
+  int after(int code) {
+    return code == ExitCodes.DONE && !clean ? ExitCodes.BAD_INPUT : code;
   }
 
   boolean isClean() {

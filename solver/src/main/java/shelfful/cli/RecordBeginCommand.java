@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
 import shelfful.app.LoadLimit;
 import shelfful.app.OpenAPlan;
-import shelfful.app.Opened;
 import shelfful.files.SaveFailed;
 import shelfful.inspect.InspectedLoad;
 
@@ -46,15 +45,14 @@ final class RecordBeginCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SaveFailed, IOException {
-    Opened<InspectedLoad> opened = OpenAPlan.open(planFile);
-    if (opened instanceof Opened.Refused<InspectedLoad> refused) {
-      refused.sentences().forEach(err::println);
-      return refused.breaksRules() ? ExitCodes.RULE_BROKEN : ExitCodes.BAD_INPUT;
+    Reading reading = new Reading(err);
+    Optional<InspectedLoad> load = reading.take(OpenAPlan.open(planFile));
+    if (load.isEmpty()) {
+      return reading.refusal();
     }
-    InspectedLoad load = ((Opened.Ready<InspectedLoad>) opened).value();
-    LoadLimit limit = LoadLimit.of(load.load().request());
+    LoadLimit limit = LoadLimit.of(load.get().load().request());
     LocalDate on = day == null ? LocalDate.now() : day;
-    out.println(new KeepFirings(folder).begin(load, on, Optional.of(limit.pieces())));
+    out.println(new KeepFirings(folder).begin(load.get(), on, Optional.of(limit.pieces())));
     return ExitCodes.DONE;
   }
 }

@@ -13,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
-import shelfful.app.Opened;
 import shelfful.files.SaveFailed;
 import shelfful.measure.Cone;
 import shelfful.record.FiringCourse;
@@ -70,20 +69,17 @@ final class RecordNoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SaveFailed {
-    Opened<UnpackedFiring> opened = KeepFirings.open(firingFile);
-    if (opened instanceof Opened.Refused<UnpackedFiring> refused) {
-      refused.sentences().forEach(err::println);
+    Optional<UnpackedFiring> firing = new Reading(err).take(KeepFirings.open(firingFile));
+    if (firing.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
-    UnpackedFiring firing = ((Opened.Ready<UnpackedFiring>) opened).value();
     Optional<List<WitnessCone>> reached = reached();
-    if (reached.isEmpty() || !areWithin(MOST_HOURS, hoursUp, hoursDown)) {
+    if (reached.isEmpty()
+        || !areWithin(MOST_HOURS, hoursUp, hoursDown)
+        || !areWithin(MOST_METER, meterStart, meterEnd)) {
       return ExitCodes.BAD_INPUT;
     }
-    if (!areWithin(MOST_METER, meterStart, meterEnd)) {
-      return ExitCodes.BAD_INPUT;
-    }
-    return noted(firing, reached.get());
+    return noted(firing.get(), reached.get());
   }
 
   private int noted(UnpackedFiring firing, List<WitnessCone> reached) throws SaveFailed {

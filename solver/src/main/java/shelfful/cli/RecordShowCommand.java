@@ -4,11 +4,11 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
-import shelfful.app.Opened;
 import shelfful.figures.CauseCount;
 import shelfful.record.FiringCourse;
 import shelfful.record.FiringRecord;
@@ -34,14 +34,11 @@ final class RecordShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Opened<UnpackedFiring> opened = KeepFirings.open(firingFile);
-    if (opened instanceof Opened.Refused<UnpackedFiring> refused) {
-      refused.sentences().forEach(err::println);
+    Optional<UnpackedFiring> firing = new Reading(err).take(KeepFirings.open(firingFile));
+    if (firing.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
-    Opened.Ready<UnpackedFiring> ready = (Opened.Ready<UnpackedFiring>) opened;
-    ready.notes().forEach(err::println);
-    show(ready.value());
+    show(firing.get());
     return ExitCodes.DONE;
   }
 

@@ -13,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
-import shelfful.app.Opened;
 import shelfful.files.SaveFailed;
 import shelfful.record.FiringRecord;
 import shelfful.record.Grade;
@@ -64,31 +63,29 @@ final class RecordUnpackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SaveFailed {
-    Opened<UnpackedFiring> opened = KeepFirings.open(firingFile);
-    if (opened instanceof Opened.Refused<UnpackedFiring> refused) {
-      refused.sentences().forEach(err::println);
+    Optional<UnpackedFiring> firing = new Reading(err).take(KeepFirings.open(firingFile));
+    if (firing.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
-    UnpackedFiring firing = ((Opened.Ready<UnpackedFiring>) opened).value();
-    Optional<List<PieceResult>> results = results(firing);
+    Optional<List<PieceResult>> results = results(firing.get());
     if (results.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
     Path folder = firingFile.toAbsolutePath().getParent();
-    new KeepFirings(folder).add(firing.record(), results.get());
-    out.println(results.get().size() + " results added to " + firing.record().id() + ".");
+    new KeepFirings(folder).add(firing.get().record(), results.get());
+    out.println(results.get().size() + " results added to " + firing.get().record().id() + ".");
     return ExitCodes.DONE;
   }
 
   private Optional<List<PieceResult>> results(UnpackedFiring firing) {
     List<PieceResult> results = new ArrayList<>();
     if (note != null) {
-      Opened<List<PieceResult>> read = KeepFirings.fromNote(note, firing.record());
-      if (read instanceof Opened.Refused<List<PieceResult>> refused) {
-        refused.sentences().forEach(err::println);
+      Optional<List<PieceResult>> noted =
+          new Reading(err).take(KeepFirings.fromNote(note, firing.record()));
+      if (noted.isEmpty()) {
         return Optional.empty();
       }
-      results.addAll(((Opened.Ready<List<PieceResult>>) read).value());
+      results.addAll(noted.get());
     }
     for (Map.Entry<String, String> one : pieces.entrySet()) {
       Optional<PieceResult> result = result(one.getKey(), one.getValue(), firing.record());

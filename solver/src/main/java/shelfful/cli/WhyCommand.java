@@ -5,12 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.OpenAPlan;
-import shelfful.app.Opened;
 import shelfful.files.PlanWriter;
 import shelfful.files.SaveFailed;
 import shelfful.inspect.InspectedLoad;
@@ -76,12 +76,9 @@ final class WhyCommand implements Callable<Integer> {
       err.println("--steps must be at least 0, and --apply at least 1.");
       return ExitCodes.BAD_INPUT;
     }
-    Opened<InspectedLoad> opened = OpenAPlan.open(planFile);
-    if (opened instanceof Opened.Refused<InspectedLoad> refused) {
-      refused.sentences().forEach(err::println);
-      return refused.breaksRules() ? ExitCodes.RULE_BROKEN : ExitCodes.BAD_INPUT;
-    }
-    return explained(((Opened.Ready<InspectedLoad>) opened).value());
+    Reading reading = new Reading(err);
+    Optional<InspectedLoad> load = reading.take(OpenAPlan.open(planFile));
+    return load.isEmpty() ? reading.refusal() : explained(load.get());
   }
 
   private int explained(InspectedLoad load) throws SaveFailed {

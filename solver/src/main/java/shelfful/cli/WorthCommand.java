@@ -2,7 +2,6 @@ package shelfful.cli;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,13 +10,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import shelfful.app.UsualFiring;
 import shelfful.files.BatchListReader;
 import shelfful.files.StudioReader;
 import shelfful.kiln.Kiln;
-import shelfful.load.Firing;
 import shelfful.load.LoadRequest;
-import shelfful.measure.Cone;
 import shelfful.measure.Length;
 import shelfful.measure.LengthText;
 import shelfful.purchase.MonthlyFirings;
@@ -26,7 +22,6 @@ import shelfful.purchase.PurchaseEffort;
 import shelfful.purchase.PurchaseStudy;
 import shelfful.purchase.Worth;
 import shelfful.studio.Studio;
-import shelfful.ware.Batch;
 
 /** Measures what would be worth buying. */
 @Command(
@@ -96,11 +91,12 @@ final class WorthCommand implements Callable<Integer> {
     if (studio.isEmpty() || !optionsAreGood()) {
       return ExitCodes.BAD_INPUT;
     }
+    FiringChoice choice = new FiringChoice(firing, err);
     List<LoadRequest> requests = new ArrayList<>();
     for (Path list : listFiles) {
       reading
           .take(BatchListReader.read(list, studio.get()))
-          .flatMap(batches -> request(studio.get(), batches))
+          .flatMap(batches -> choice.request(studio.get(), batches, 1, steps))
           .ifPresent(requests::add);
     }
     Optional<List<Purchase>> purchases = purchases(studio.get());
@@ -108,7 +104,7 @@ final class WorthCommand implements Callable<Integer> {
       return ExitCodes.BAD_INPUT;
     }
     measure(requests, purchases.get());
-    return reading.isClean() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
+    return reading.after(ExitCodes.DONE);
   }
 
   private boolean optionsAreGood() {
@@ -159,28 +155,5 @@ final class WorthCommand implements Callable<Integer> {
       all.addAll(Purchase.thinner(studio, kiln.get().id(), length.get()));
     }
     return Optional.of(all);
-  }
-
-  private Optional<LoadRequest> request(Studio studio, List<Batch> batches) {
-    FiringChoice choice = new FiringChoice(firing, err);
-    Optional<Kiln> kiln = choice.kiln(studio);
-    Optional<Firing> usual = kiln.flatMap(k -> UsualFiring.of(studio, batches, k, firing.kind));
-    Optional<Cone> cone = kiln.flatMap(k -> choice.cone(k, usual.map(Firing::cone)));
-    if (cone.isEmpty() || !choice.columnsKnown(kiln.get())) {
-      return Optional.empty();
-    }
-    Firing wanted =
-        new Firing(
-            kiln.get().id(), firing.kind, cone.get(), firing.coneTolerance, firing.atmosphere);
-    LocalDate day = firing.day == null ? LocalDate.now() : firing.day;
-    return Optional.of(
-        new LoadRequest(
-            studio,
-            batches,
-            wanted,
-            Optional.ofNullable(firing.columns),
-            Optional.of(day),
-            1,
-            steps));
   }
 }
