@@ -35,12 +35,14 @@ record AlikeLayers(List<Layer> layers) {
     drawn.add(setting.clearHeight(layer));
     drawn.add(PostMark.of(setting, setting.under(layer), setting.standingOn(layer)));
     drawn.add(setting.standAlready(layer).size());
+    drawn.add(setting.setWith(layer).stream().map(Layer::id).toList());
     for (KeepOut keepOut : setting.inTheWay(layer)) {
       drawn.add(List.of(keepOut.name(), keepOut.from(), keepOut.to(), keepOut.across()));
     }
     for (SetPiece piece : setting.on(layer)) {
       drawn.add(
           List.of(
+              piece.number(),
               piece.piece().batch().id(),
               piece.piece().part(),
               piece.placement().at(),

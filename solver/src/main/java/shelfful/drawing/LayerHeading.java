@@ -75,6 +75,11 @@ record LayerHeading(Setting setting, LengthWords words) {
     if (!already.isEmpty()) {
       told.add("On posts that stand already: " + posts.counted(already));
     }
+    List<Layer> with = setting.setWith(layer);
+    if (!with.isEmpty()) {
+      String names = with.stream().map(Layer::id).collect(Collectors.joining(" and "));
+      told.add("Ware reaches over the joint: set it together with " + names + ", by number");
+    }
     return told.isEmpty() ? "Lay the shelf where it is drawn" : String.join(".  ", told);
   }
 

@@ -89,7 +89,8 @@ final class PieceDrawer {
    * one size.
    */
   void labels(List<SetPiece> pieces) {
-    String digits = "8".repeat(Integer.toString(pieces.size()).length());
+    int most = pieces.stream().mapToInt(SetPiece::number).max().orElse(0);
+    String digits = "8".repeat(Integer.toString(most).length());
     String letter =
         pieces.stream()
             .map(this::letter)

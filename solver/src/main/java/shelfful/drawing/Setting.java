@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shelfful.inspect.JudgedLoad;
 import shelfful.inspect.LayerFigures;
@@ -40,6 +42,7 @@ final class Setting {
   private final List<Layer> layers;
   private final Map<String, Piece> pieces = new LinkedHashMap<>();
   private final Map<String, List<SetPiece>> set = new LinkedHashMap<>();
+  private final List<List<Layer>> together;
 
   Setting(JudgedLoad inspected) {
     this.inspected = inspected;
@@ -54,11 +57,33 @@ final class Setting {
     this.layers = new LoadingOrder(plan).sorted(load.layers());
     load.request().pieces().forEach(piece -> pieces.put(piece.id(), piece));
     for (Layer layer : layers) {
+      set.put(layer.id(), Pile.of(layer.placements()).stream().map(this::lookUp).toList());
+    }
+    this.together = new SetTogether(set, this::contour).groups(layers);
+    together.forEach(this::number);
+  }
+
+  private void number(List<Layer> group) {
+    List<SetPiece> all = group.stream().flatMap(layer -> on(layer).stream()).toList();
+    List<SetPiece> numbered = SettingOrder.number(all, kiln.loading());
+    for (Layer layer : group) {
+      Set<String> here =
+          on(layer).stream().map(piece -> piece.piece().id()).collect(Collectors.toSet());
       set.put(
           layer.id(),
-          SettingOrder.number(
-              Pile.of(layer.placements()).stream().map(this::lookUp).toList(), kiln.loading()));
+          numbered.stream().filter(piece -> here.contains(piece.piece().id())).toList());
     }
+  }
+
+  /**
+   * The layers beside this one that are set together with it, since ware reaches over the joint.
+   */
+  List<Layer> setWith(Layer layer) {
+    return together.stream()
+        .filter(group -> group.contains(layer))
+        .flatMap(List::stream)
+        .filter(other -> !other.equals(layer))
+        .toList();
   }
 
   /**

@@ -45,6 +45,19 @@ final class SettingOrder {
       barredBy.add(first);
       hamperedBy.add(rather);
     }
+    leaveOutMutual();
+  }
+
+  /** Of two that bar each other none can be set straight after the other: no order is better. */
+  private void leaveOutMutual() {
+    for (int i = 0; i < rows.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (barredBy.get(i).get(j) && barredBy.get(j).get(i)) {
+          barredBy.get(i).clear(j);
+          barredBy.get(j).clear(i);
+        }
+      }
+    }
   }
 
   /** The pieces numbered from 1. The same pieces in any order get the same numbers. */
@@ -64,11 +77,16 @@ final class SettingOrder {
     return List.copyOf(numbered);
   }
 
-  /** The piece with the fewest before it that still wait; the first in its row of those. */
+  /**
+   * The piece with the fewest before it that still wait; the first in its row of those. Where some
+   * bar each other in a ring, only pieces of a ring that nothing outside it bars come next.
+   */
   private int next(BitSet waiting) {
+    boolean anyFree = waiting.stream().anyMatch(i -> count(barredBy.get(i), waiting) == 0);
+    BitSet coming = anyFree ? waiting : inFreeRings(waiting);
     int best = -1;
     long fewest = Long.MAX_VALUE;
-    for (int i = waiting.nextSetBit(0); i >= 0 && fewest > 0; i = waiting.nextSetBit(i + 1)) {
+    for (int i = coming.nextSetBit(0); i >= 0 && fewest > 0; i = coming.nextSetBit(i + 1)) {
       long before = (long) rows.size() * count(barredBy.get(i), waiting);
       before += count(hamperedBy.get(i), waiting);
       if (before < fewest) {
@@ -77,6 +95,28 @@ final class SettingOrder {
       }
     }
     return best;
+  }
+
+  /** Those before which, step by step, only such pieces come as they come before themselves. */
+  private BitSet inFreeRings(BitSet waiting) {
+    List<BitSet> allBefore = new ArrayList<>();
+    for (BitSet before : barredBy) {
+      BitSet here = (BitSet) before.clone();
+      here.and(waiting);
+      allBefore.add(here);
+    }
+    for (int k = waiting.nextSetBit(0); k >= 0; k = waiting.nextSetBit(k + 1)) {
+      for (int i = waiting.nextSetBit(0); i >= 0; i = waiting.nextSetBit(i + 1)) {
+        if (allBefore.get(i).get(k)) {
+          allBefore.get(i).or(allBefore.get(k));
+        }
+      }
+    }
+    BitSet free = new BitSet();
+    waiting.stream()
+        .filter(i -> allBefore.get(i).stream().allMatch(j -> allBefore.get(j).get(i)))
+        .forEach(free::set);
+    return free;
   }
 
   private static int count(BitSet pieces, BitSet waiting) {

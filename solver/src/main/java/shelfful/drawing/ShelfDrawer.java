@@ -71,6 +71,7 @@ final class ShelfDrawer {
     slab(view);
     PlaceGrid grid = new PlaceGrid(sheet, view, setting.contour(layer), positions, used);
     grid.lines();
+    beside(view, new ViewClip(used));
     keepOuts(view, new ViewClip(used));
     List<Box> ware = ware(view);
     posts.stream().filter(PostMark::standsOnShelf).forEach(post -> post.draw(sheet, view, ware));
@@ -133,6 +134,16 @@ final class ShelfDrawer {
         .filter(other -> !Contact.overlap(own, other))
         .forEach(other -> runs(view, clip, other, Pen.NEIGHBOUR));
     runs(view, clip, Contours.of(setting.kiln().chamber().floorPlan()), Pen.WALL);
+  }
+
+  /** What of the ware beside it reaches over the joint, or nearly. */
+  private void beside(PlanView view, ViewClip clip) {
+    for (Layer other : setting.setWith(layer)) {
+      for (SetPiece piece : setting.on(other)) {
+        Slice.lugs(piece).forEach(lug -> runs(view, clip, lug.corners(), Pen.NEIGHBOUR));
+        runs(view, clip, Slice.widest(piece).corners(), Pen.NEIGHBOUR);
+      }
+    }
   }
 
   private void runs(PlanView view, ViewClip clip, List<Point> closed, Pen pen) {

@@ -1,6 +1,7 @@
 package shelfful.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import shelfful.measure.Point;
 import shelfful.ware.Band;
@@ -17,7 +18,8 @@ import shelfful.ware.Outline;
  * @param across what it covers from left to right, in millimetres
  */
 record Slice(List<Point> corners, double from, double to, Reach across) {
-  private static final int STEP = 10;
+  /** Degrees between two corners: a wide bowl loses a tenth of a millimetre between them. */
+  private static final int STEP = 5;
 
   private static Slice of(List<Point> corners, double from, double to) {
     return new Slice(List.copyOf(corners), from, to, Reach.alongX(corners));
@@ -26,6 +28,13 @@ record Slice(List<Point> corners, double from, double to, Reach across) {
   /** The bands of a piece, its catcher included. */
   static List<Slice> bands(SetPiece piece) {
     return piece.ware().bands().stream().map(band -> band(piece, band)).toList();
+  }
+
+  /** The widest of its bands. */
+  static Slice widest(SetPiece piece) {
+    return bands(piece).stream()
+        .max(Comparator.comparingDouble((Slice band) -> band.across().length()))
+        .orElseThrow();
   }
 
   /** Its handles, spouts and whatever else sticks out. */

@@ -1,6 +1,6 @@
 package shelfful.packing;
 
-/** What of a body a {@link Room} must hold. */
+/** What of a body a {@link Room} must hold, or must keep clear of an {@link Obstacle}. */
 public enum Applies {
   /** Only the foot. */
   FOOT,

@@ -18,7 +18,8 @@ final class ObstacleArea {
     double lost = 0;
     for (Obstacle obstacle : slice.space.obstacles()) {
       double growth = obstacle.clearance() - halfClearance;
-      boolean there = obstacle.from() <= slice.height && slice.height < obstacle.to();
+      boolean forBodies = obstacle.applies() == Applies.BODY;
+      boolean there = forBodies && obstacle.from() <= slice.height && slice.height < obstacle.to();
       if (there
           && growth >= 0
           && Gap.inside(obstacle.shape(), Pose.HERE, room.region()) >= inset + growth

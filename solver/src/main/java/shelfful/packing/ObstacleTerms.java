@@ -9,6 +9,7 @@ import shelfful.geometry.PairGap;
 /**
  * The part of the layout energy that keeps bodies clear of obstacles, and of the fixed bodies, each
  * of whose parts is in the way like an obstacle that asks every kind for a clearance of its own.
+ * From some obstacles only feet keep clear.
  */
 final class ObstacleTerms {
   private final ShelfModel model;
@@ -21,6 +22,9 @@ final class ObstacleTerms {
   /** By obstacle and kind, the parts that share heights with it. */
   private final int[][][] exposed;
 
+  /** By obstacle, whether only feet keep clear of it. */
+  private final boolean[] feetAlone;
+
   private final Contact contact = new Contact();
 
   ObstacleTerms(Setting setting) {
@@ -32,6 +36,7 @@ final class ObstacleTerms {
     this.posts = new Contour[obstacles.size() + fixedParts];
     this.required = new double[posts.length][model.kinds];
     this.exposed = new int[posts.length][model.kinds][];
+    this.feetAlone = new boolean[posts.length];
     int next = 0;
     for (Obstacle obstacle : obstacles) {
       add(next++, obstacle);
@@ -49,9 +54,10 @@ final class ObstacleTerms {
 
   private void add(int post, Obstacle obstacle) {
     posts[post] = Contour.of(obstacle.shape());
+    feetAlone[post] = obstacle.applies() == Applies.FOOT;
     for (int kind = 0; kind < model.kinds; kind++) {
       required[post][kind] = obstacle.clearance() + model.tolerance[kind];
-      exposed[post][kind] = exposed(parts(kind), obstacle);
+      exposed[post][kind] = feetAlone[post] ? new int[0] : exposed(parts(kind), obstacle);
     }
   }
 
@@ -85,6 +91,9 @@ final class ObstacleTerms {
         if (far(post, kind, needed, setting.at[2 * body], setting.at[2 * body + 1])) {
           continue;
         }
+        if (feetAlone[post]) {
+          add(body, setting.foot[body], posts[post], needed);
+        }
         for (int p : exposed[post][kind]) {
           add(body, setting.parts[body][p], posts[post], needed);
         }
@@ -116,11 +125,18 @@ final class ObstacleTerms {
       if (far(post, ghost.kind, needed, ghost.x, ghost.y)) {
         continue;
       }
+      if (feetAlone[post]) {
+        sum += energy(ghost.foot, posts[post], needed);
+      }
       for (int p : exposed[post][ghost.kind]) {
-        double gap = PairGap.underLimit(ghost.parts[p], posts[post], needed, contact);
-        sum += gap < needed ? (needed - gap) * (needed - gap) : 0;
+        sum += energy(ghost.parts[p], posts[post], needed);
       }
     }
     return sum;
+  }
+
+  private double energy(Contour part, Contour post, double needed) {
+    double gap = PairGap.underLimit(part, post, needed, contact);
+    return gap < needed ? (needed - gap) * (needed - gap) : 0;
   }
 }

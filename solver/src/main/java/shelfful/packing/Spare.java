@@ -52,10 +52,16 @@ public final class Spare {
   public static double fromObstacles(ShelfSpace space, BodyKind kind, Pose pose) {
     double least = Double.POSITIVE_INFINITY;
     for (Obstacle obstacle : space.obstacles()) {
+      double needed = obstacle.clearance() + kind.tolerance();
+      if (obstacle.applies() == Applies.FOOT) {
+        double gap = Gap.between(kind.foot(), pose, obstacle.shape(), Pose.HERE);
+        least = Math.min(least, gap - needed);
+        continue;
+      }
       for (Part part : kind.parts()) {
         if (part.sharesHeightWith(obstacle.from(), obstacle.to())) {
           double gap = Gap.between(part.shape(), pose, obstacle.shape(), Pose.HERE);
-          least = Math.min(least, gap - obstacle.clearance() - kind.tolerance());
+          least = Math.min(least, gap - needed);
         }
       }
     }

@@ -69,7 +69,7 @@ final class Impossible {
       return noShelfForCone();
     }
     return tooTall(ware, form)
-        .or(() -> tooHeavy(ware, spots))
+        .or(() -> tooHeavy(ware))
         .or(() -> tooWide(ware, form))
         .or(() -> noZone(ware, form, glaze));
   }
@@ -124,12 +124,15 @@ final class Impossible {
         .orElse(0L);
   }
 
-  private Optional<Refusal> tooHeavy(StandingWare ware, List<Spot> spots) {
+  private Optional<Refusal> tooHeavy(StandingWare ware) {
     long grams = ware.mass().grams();
     long most = 0;
-    for (Spot spot : spots) {
-      for (Shelf shelf : spot.shelves()) {
-        most = Math.max(most, shelf.massLimit().map(m -> m.grams()).orElse(Long.MAX_VALUE));
+    for (Stand stand : stands) {
+      for (Spot spot : stand.spots()) {
+        for (Shelf shelf : spot.shelves()) {
+          long limit = shelf.massLimit().map(m -> m.grams()).orElse(Long.MAX_VALUE);
+          most = Math.max(most, limit / stand.shelvesAt(spot));
+        }
       }
     }
     if (grams <= most) {

@@ -68,12 +68,14 @@ final class LoadComposer {
     List<Layer> layers = writing.layers();
     List<LeftOut> waiting = new ArrayList<>(judge.ware().waiting());
     waiting.addAll(reasons.of(sketch, stacking, writing.remaining()));
-    return new Load(
-        judge.stand().request(),
-        judge.stand().plan().id(),
-        layers,
-        writing.posts(layers),
-        inListOrder(waiting));
+    Load load =
+        new Load(
+            judge.stand().request(),
+            judge.stand().plan().id(),
+            layers,
+            writing.posts(layers),
+            inListOrder(waiting));
+    return judge.stand().told(load);
   }
 
   private List<LeftOut> inListOrder(List<LeftOut> waiting) {

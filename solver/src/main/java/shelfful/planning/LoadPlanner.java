@@ -1,5 +1,6 @@
 package shelfful.planning;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -141,6 +142,9 @@ public final class LoadPlanner {
         PlanDesk desk = stand == first.stand() ? first : desk(stand);
         desk.greedy();
         lead.offer(desk);
+        if (stand.joinsColumns() && desk != lead.desk()) {
+          desks.remove(desk);
+        }
       }
     }
     if (!budget.isSpent() && !stopped.get()) {
@@ -155,21 +159,31 @@ public final class LoadPlanner {
     return lead.desk().evenlySpaced();
   }
 
-  /** The desk that has a load first: the earlier one's where there is one. */
+  /** The desk that has a load first: the one that takes most over where there is an earlier one. */
   private PlanDesk begin(List<Stand> stands) {
+    Optional<PlanDesk> going = earlier.flatMap(load -> goingOn(stands, load));
+    PlanDesk first = going.orElseGet(() -> plain(stands.get(0)));
+    desks.add(first);
+    if (!first.hasBegun()) {
+      first.coarse();
+    }
+    return first;
+  }
+
+  private Optional<PlanDesk> goingOn(List<Stand> stands, Load load) {
+    PlanDesk best = null;
     for (Stand stand : stands) {
-      if (earlier.filter(load -> load.columnPlanId().equals(stand.plan().id())).isPresent()) {
-        PlanDesk desk = desk(stand);
-        desk.begin(earlier.get());
-        if (!desk.hasBegun()) {
-          desk.coarse();
-        }
-        return desk;
+      if (load.columnPlanId().equals(stand.plan().id())) {
+        PlanDesk desk = plain(stand);
+        desk.begin(load);
+        boolean better =
+            best == null
+                || desk.hasBegun()
+                    && (!best.hasBegun() || desk.merit().compareTo(best.merit()) > 0);
+        best = better ? desk : best;
       }
     }
-    PlanDesk first = desk(stands.get(0));
-    first.coarse();
-    return first;
+    return Optional.ofNullable(best);
   }
 
   /**
@@ -199,8 +213,13 @@ public final class LoadPlanner {
         kiln.columnPlans().stream()
             .filter(plan -> wanted.map(plan.id()::equals).orElse(true))
             .sorted(Comparator.comparing(ColumnPlan::id))
-            .map(plan -> new Stand(request, plan))
-            .toList();
+            .map(this::stand)
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (request.kept().isEmpty()) {
+      List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
+      own.forEach(
+          plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
+    }
     Impossible impossible = new Impossible(request, stands);
     Set<String> kept =
         request.kept().map(KeptSetting::standing).orElse(List.of()).stream()
@@ -213,10 +232,20 @@ public final class LoadPlanner {
     return stands;
   }
 
+  private Stand stand(ColumnPlan plan) {
+    return JoinedPlan.withinColumns(request, plan)
+        .map(Stand::new)
+        .orElseGet(() -> new Stand(request, plan));
+  }
+
   private PlanDesk desk(Stand stand) {
-    PlanDesk desk = new PlanDesk(stand, ready, mode, request.seed(), this::isStopped);
+    PlanDesk desk = plain(stand);
     desks.add(desk);
     return desk;
+  }
+
+  private PlanDesk plain(Stand stand) {
+    return new PlanDesk(stand, ready, mode, request.seed(), this::isStopped);
   }
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */

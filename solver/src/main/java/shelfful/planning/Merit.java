@@ -31,7 +31,7 @@ record Merit(int broken, int mustGoWaiting, long worth, int layers) implements C
     }
     int layers = 0;
     for (Spot spot : judge.stand().spots()) {
-      layers += sketch.levels(spot.column());
+      layers += sketch.levels(spot.column()) * judge.stand().shelvesAt(spot);
     }
     return new Merit(judge.judge(sketch).broken(), waiting, worth, layers);
   }

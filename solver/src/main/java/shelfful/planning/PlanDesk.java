@@ -45,7 +45,7 @@ final class PlanDesk {
     this.seed = seed;
     this.stop = stop;
     this.between = gaps.between(ware.kinds());
-    ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, seed, stop);
+    ShelfAnswers answers = new ShelfAnswers(ware, between, seed, stop);
     this.judge = new SketchJudge(stand, ware, spaces, answers);
     Appeal appeal = new Appeal(ware, between);
     this.rebuilder = new Rebuilder(judge, appeal);
@@ -118,11 +118,15 @@ final class PlanDesk {
 
   /** Begins from what can be taken over of an earlier load of this column plan. */
   void begin(Load load) {
-    EarlierLoad taken = new EarlierLoad(judge, load);
+    Optional<Load> here = judge.stand().takenOver(load);
+    if (here.isEmpty()) {
+      return;
+    }
+    EarlierLoad taken = new EarlierLoad(judge, here.get());
     Sketch sketch = rebuilder.goOn(taken.sketch());
     if (sketch != null) {
       best = sketch;
-      earlier = Optional.of(load);
+      earlier = here;
       settled = taken.settings();
     }
   }

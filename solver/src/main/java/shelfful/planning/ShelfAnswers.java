@@ -43,6 +43,7 @@ final class ShelfAnswers {
 
   private final List<BodyKind> bodies;
   private final double[] roomTaken;
+  private final long[] grams;
   private final double[][] gaps;
   private final long seed;
   private final BooleanSupplier stop;
@@ -56,13 +57,24 @@ final class ShelfAnswers {
   private long asked;
   private long fromMemory;
 
-  ShelfAnswers(List<WareKind> kinds, double[][] gaps, long seed, BooleanSupplier stop) {
-    this.roomTaken = Appeal.roomTaken(kinds, gaps);
-    this.bodies = kinds.stream().map(WareKind::body).toList();
+  ShelfAnswers(ReadyWare ware, double[][] gaps, long seed, BooleanSupplier stop) {
+    this.grams = heaviest(ware);
+    this.roomTaken = Appeal.roomTaken(ware.kinds(), gaps);
+    this.bodies = ware.kinds().stream().map(WareKind::body).toList();
     this.gaps = gaps;
     this.seed = seed;
     this.stop = stop;
     this.packer = new ShelfPacker(stop);
+  }
+
+  /** The heaviest piece or pile of each kind. */
+  private static long[] heaviest(ReadyWare ware) {
+    long[] grams = new long[ware.kinds().size()];
+    for (Lot lot : ware.lots()) {
+      int kind = lot.kind().index();
+      grams[kind] = Math.max(grams[kind], lot.grams());
+    }
+    return grams;
   }
 
   /** A question: a space by number, and how many of each kind. */
@@ -120,6 +132,10 @@ final class ShelfAnswers {
             hint == null ? List.of() : present.ask(hint.bodies()));
     if (answer instanceof Packed found) {
       Packed setting = new Packed(present.answer(found.bodies()), found.spare());
+      if (!space.carries(setting.bodies(), grams)) {
+        refuse(key);
+        return null;
+      }
       packed.put(key, setting);
       keep(key);
       if (bare) {
@@ -129,9 +145,13 @@ final class ShelfAnswers {
       return setting;
     }
     if (!stop.getAsBoolean()) {
-      refused.computeIfAbsent(key.space, s -> new ArrayList<>()).add(key.counts);
+      refuse(key);
     }
     return null;
+  }
+
+  private void refuse(Key key) {
+    refused.computeIfAbsent(key.space, s -> new ArrayList<>()).add(key.counts);
   }
 
   /** A setting of a content that holds all that is asked for, less what is too much; or null. */
@@ -187,7 +207,8 @@ final class ShelfAnswers {
     PresentKinds present = PresentKinds.of(counts, space.fixed());
     Packed start = new Packed(present.ask(found.bodies()), found.spare());
     Packed even = spacer.spread(question(space, present), start, Effort.QUICK, seed);
-    return new Packed(present.answer(even.bodies()), even.spare());
+    List<Placed> standing = present.answer(even.bodies());
+    return space.carries(standing, grams) ? new Packed(standing, even.spare()) : found;
   }
 
   /**
@@ -199,7 +220,7 @@ final class ShelfAnswers {
     standing.forEach(body -> counts[body.kind()]++);
     PresentKinds present = PresentKinds.of(counts, space.fixed());
     double spare = Spare.of(question(space, present), present.ask(standing));
-    return spare < -Margin.FOR_ROUNDING
+    return spare < -Margin.FOR_ROUNDING || !space.carries(standing, grams)
         ? Optional.empty()
         : Optional.of(new Packed(standing, Math.max(0, spare)));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import shelfful.geometry.Bound;
 import shelfful.geometry.Capsule;
@@ -64,8 +65,19 @@ final class ShelfSpaces {
    *
    * @param area of the foot's room less what is taken, in square millimetres: a guide for filling
    * @param fixed bodies that stay on it
+   * @param joint across it, where two shelves are asked about as one
    */
-  record NumberedSpace(int number, ShelfSpace space, double area, List<Placed> fixed) {}
+  record NumberedSpace(
+      int number, ShelfSpace space, double area, List<Placed> fixed, Optional<Joint> joint) {
+    /**
+     * Whether every shelf carries what stands on it, where that depends on the places.
+     *
+     * @param grams of one body by kind
+     */
+    boolean carries(List<Placed> bodies, long[] grams) {
+      return joint.isEmpty() || joint.get().carries(bodies, grams);
+    }
+  }
 
   /** A space with some kept lots on it. */
   private record Around(int space, List<Integer> lots) {}
@@ -86,7 +98,8 @@ final class ShelfSpaces {
    */
   NumberedSpace space(Spot spot, List<Point> posts, long z, long tallest) {
     return byVariant.computeIfAbsent(
-        variant(spot, posts, z, tallest), v -> number(build(spot, v, beside(spot))));
+        variant(spot, posts, z, tallest),
+        v -> number(build(spot, v, beside(spot)), stand.joint(spot.column())));
   }
 
   private Variant variant(Spot spot, List<Point> posts, long z, long tallest) {
@@ -119,7 +132,7 @@ final class ShelfSpaces {
     if (known == null) {
       int number = byContent.size() + byKept.size();
       double left = Math.max(1, bare.area() - taken);
-      known = new NumberedSpace(number, bare.space(), left, fixed);
+      known = new NumberedSpace(number, bare.space(), left, fixed, bare.joint());
       byKept.put(new Around(bare.number(), lots), known);
     }
     return known;
@@ -162,8 +175,8 @@ final class ShelfSpaces {
     return rooms(spot, KilnRegions.in(spot.frame(), chamber));
   }
 
-  private synchronized NumberedSpace number(ShelfSpace space) {
-    String content = SpaceText.of(space);
+  private synchronized NumberedSpace number(ShelfSpace space, Optional<Joint> joint) {
+    String content = SpaceText.of(space) + joint.map(Joint::toString).orElse("");
     NumberedSpace known = byContent.get(content);
     if (known != null) {
       return known;
@@ -173,7 +186,8 @@ final class ShelfSpaces {
             byContent.size() + byKept.size(),
             space,
             space.rooms().get(0).region().area(),
-            List.of());
+            List.of(),
+            joint);
     byContent.put(content, numbered);
     return numbered;
   }
@@ -183,6 +197,10 @@ final class ShelfSpaces {
     for (Point post : variant.posts()) {
       obstacles.add(post(spot.frame(), post));
     }
+    stand
+        .joint(spot.column())
+        .map(joint -> Obstacle.toFeet(joint.strip(), asked(clearances.footToShelfEdge())))
+        .ifPresent(obstacles::add);
     for (int k : variant.keepOuts()) {
       obstacles.add(keepOut(spot.frame(), stand.kiln().keepOuts().get(k), variant.z()));
     }

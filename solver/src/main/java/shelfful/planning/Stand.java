@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Kiln;
 import shelfful.kiln.Shelf;
 import shelfful.load.LayerPlace;
+import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 import shelfful.measure.Point;
 
@@ -21,6 +23,7 @@ final class Stand {
   private final LoadRequest request;
   private final Kiln kiln;
   private final ColumnPlan plan;
+  private final Optional<JoinedPlan> joined;
   private final PostCupboard cupboard;
   private final List<Spot> spots = new ArrayList<>();
   private final List<List<Spot>> spotsOf = new ArrayList<>();
@@ -28,6 +31,16 @@ final class Stand {
   private final List<List<Integer>> above = new ArrayList<>();
 
   Stand(LoadRequest request, ColumnPlan plan) {
+    this(request, plan, Optional.empty());
+  }
+
+  /** A plan with joined shelves. */
+  Stand(JoinedPlan joined) {
+    this(joined.request(), joined.plan(), Optional.of(joined));
+  }
+
+  private Stand(LoadRequest request, ColumnPlan plan, Optional<JoinedPlan> joined) {
+    this.joined = joined;
     this.request = request;
     this.kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
     this.plan = plan;
@@ -79,6 +92,36 @@ final class Stand {
 
   Column column(int index) {
     return plan.columns().get(index);
+  }
+
+  /** The column plan as the kiln has it. */
+  ColumnPlan own() {
+    return joined.map(JoinedPlan::apart).orElse(plan);
+  }
+
+  /** Whether columns of the kiln's plan are built together here. */
+  boolean joinsColumns() {
+    return own().columns().size() > plan.columns().size();
+  }
+
+  /** The joint across a column's shelves, where two of them are asked about as one. */
+  Optional<Joint> joint(int column) {
+    return joined.flatMap(plan -> plan.joint(column(column).id()));
+  }
+
+  /** How many shelves lie at a spot on each level: two where they are joined. */
+  int shelvesAt(Spot spot) {
+    return joint(spot.column()).isPresent() ? 2 : 1;
+  }
+
+  /** A load of this stand as one of the kiln's own column plan. */
+  Load told(Load load) {
+    return joined.map(plan -> ApartLoad.of(plan, load)).orElse(load);
+  }
+
+  /** A load of the kiln's own column plan as one of this stand; empty when it cannot be that. */
+  Optional<Load> takenOver(Load load) {
+    return joined.map(plan -> JoinedLoad.of(plan, load)).orElse(Optional.of(load));
   }
 
   List<Spot> spots() {

@@ -88,7 +88,9 @@ final class WaitingReasons {
       for (int l = 0; l < sketch.levels(c); l++) {
         LevelStand level = stacking.level(c, l);
         tallestRoom = Math.max(tallestRoom, level.room());
-        layersTallEnough += level.room() >= lot.height() ? level.shelves().size() : 0;
+        for (Spot spot : judge.stand().spotsOf(c)) {
+          layersTallEnough += level.room() >= lot.height() ? judge.stand().shelvesAt(spot) : 0;
+        }
       }
     }
     String height = text(lot.height());
@@ -149,11 +151,16 @@ final class WaitingReasons {
     double shelf =
         judge.stand().spots().stream()
             .filter(spot -> !spot.shelves().isEmpty())
-            .mapToDouble(spot -> KilnRegions.shelf(spot.shelves().get(0).outline()).area())
+            .mapToDouble(this::shelfArea)
             .max()
             .orElse(1);
     double wellSet = 0.65;
     return Math.max(0.1, area / (wellSet * shelf));
+  }
+
+  private double shelfArea(Spot spot) {
+    double area = KilnRegions.shelf(spot.shelves().get(0).outline()).area();
+    return area / judge.stand().shelvesAt(spot);
   }
 
   /** What a piece of a lot covers, its share of the closest pile where it may be piled. */

@@ -17,7 +17,7 @@ record Bench(Stand stand, ReadyWare ware, SketchJudge judge, Rulebook rulebook) 
     ShelfSpaces spaces =
         new ShelfSpaces(
             stand, gaps.widest(ware.kinds()), new PostCupboard(request.studio()).widest());
-    ShelfAnswers answers = new ShelfAnswers(ware.kinds(), between, request.seed(), () -> false);
+    ShelfAnswers answers = new ShelfAnswers(ware, between, request.seed(), () -> false);
     SketchJudge judge = new SketchJudge(stand, ware, spaces, answers);
     SlotTable slots = new SlotTable(stand, LEVELS, ware);
     Rebuilder rebuilder = new Rebuilder(judge, new Appeal(ware, between));

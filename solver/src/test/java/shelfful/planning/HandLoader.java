@@ -88,8 +88,7 @@ public final class HandLoader {
     ShelfSpaces spaces =
         new ShelfSpaces(stand, gaps.widest(ware.kinds()), stand.cupboard().widest());
     ShelfAnswers answers =
-        new ShelfAnswers(
-            ware.kinds(), gaps.between(ware.kinds()), stand.request().seed(), () -> false);
+        new ShelfAnswers(ware, gaps.between(ware.kinds()), stand.request().seed(), () -> false);
     return new SketchJudge(stand, ware, spaces, answers);
   }
 }
