@@ -38,14 +38,17 @@ public final class AlterAWeek {
     return with(plan, moved(firing, place));
   }
 
-  /** To plan the rest of the week around a firing at another place, held there. */
+  /**
+   * To plan the rest of the week around a firing at another place, held there. A frozen glaze
+   * firing whose ware it would bisque too late is held no more: no week could keep both.
+   */
   public static WeekRequest around(WeekPlan plan, FiringPlace place) {
     PlannedFiring moved = moved(plan.firing(place.firingId()).orElseThrow(), place);
     WeekRequest again = ChangeAWeek.again(plan);
     List<PlannedFiring> held = new ArrayList<>(again.held());
     held.removeIf(other -> other.id().equals(moved.id()));
     held.add(moved);
-    return again.holding(held);
+    return again.holding(HeldTogether.withTheirSources(again, held));
   }
 
   /**

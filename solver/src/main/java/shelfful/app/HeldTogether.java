@@ -1,8 +1,11 @@
 package shelfful.app;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import shelfful.ware.FiringKind;
 import shelfful.week.Hold;
@@ -36,12 +39,16 @@ final class HeldTogether {
     return sources;
   }
 
-  /** Those of the held firings whose bisque firings are frozen too, where they need any. */
+  /**
+   * Those of the held firings whose bisque firings are frozen too, where they need any, and end
+   * early enough for the pause for glazing.
+   */
   static List<PlannedFiring> withTheirSources(WeekRequest request, List<PlannedFiring> held) {
-    Set<Piece> bisqued = new HashSet<>();
+    Map<Piece, LocalDateTime> ready = new HashMap<>();
     for (PlannedFiring firing : held) {
       if (firing.hold() == Hold.ALL && kind(request, firing) == FiringKind.BISQUE) {
-        bisqued.addAll(pieces(firing));
+        LocalDateTime glazed = firing.times().unpacked().plusDays(request.pauses().glazingDays());
+        pieces(firing).forEach(piece -> ready.put(piece, glazed));
       }
     }
     return held.stream()
@@ -51,8 +58,12 @@ final class HeldTogether {
                     || kind(request, firing) == FiringKind.BISQUE
                     || pieces(firing).stream()
                         .filter(piece -> needsBisque(request, piece))
-                        .allMatch(bisqued::contains))
+                        .allMatch(piece -> isReadyFor(ready.get(piece), firing)))
         .toList();
+  }
+
+  private static boolean isReadyFor(LocalDateTime ready, PlannedFiring firing) {
+    return ready != null && !ready.isAfter(firing.times().loads());
   }
 
   private static boolean needsBisque(WeekRequest request, Piece piece) {
