@@ -1,8 +1,9 @@
 package shelfful.app;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import shelfful.review.InspectedWeek;
 import shelfful.review.WeekInspection;
@@ -19,11 +20,12 @@ import shelfful.week.WeekRequest;
 public final class AlterAWeek {
   private AlterAWeek() {}
 
-  /** The same week with a firing held as much as said; empty when it would break a rule then. */
+  /**
+   * The same week with a firing held as much as said, and with it what {@link ChangeAWeek#hold}
+   * holds and releases; empty when it would break a rule then.
+   */
   public static Optional<InspectedWeek> hold(WeekPlan plan, String firingId, Hold hold) {
-    PlannedFiring firing = plan.firing(firingId).orElseThrow();
-    Hold possible = hold == Hold.ALL && firing.load().isEmpty() ? Hold.TIME : hold;
-    return with(plan, firing.held(possible));
+    return with(plan, ChangeAWeek.hold(plan, firingId, hold));
   }
 
   /**
@@ -35,7 +37,7 @@ public final class AlterAWeek {
     if (!place.isAllowed() || !place.kilnId().equals(firing.kilnId())) {
       return Optional.empty();
     }
-    return with(plan, moved(firing, place));
+    return with(plan, ChangeAWeek.holding(plan, moved(firing, place)));
   }
 
   /**
@@ -43,12 +45,8 @@ public final class AlterAWeek {
    * firing whose ware it would bisque too late is held no more: no week could keep both.
    */
   public static WeekRequest around(WeekPlan plan, FiringPlace place) {
-    PlannedFiring moved = moved(plan.firing(place.firingId()).orElseThrow(), place);
-    WeekRequest again = ChangeAWeek.again(plan);
-    List<PlannedFiring> held = new ArrayList<>(again.held());
-    held.removeIf(other -> other.id().equals(moved.id()));
-    held.add(moved);
-    return again.holding(HeldTogether.withTheirSources(again, held));
+    PlannedFiring firing = plan.firing(place.firingId()).orElseThrow();
+    return ChangeAWeek.holding(plan, moved(firing, place));
   }
 
   /**
@@ -72,17 +70,18 @@ public final class AlterAWeek {
         whole ? Hold.ALL : Hold.TIME);
   }
 
-  private static Optional<InspectedWeek> with(WeekPlan plan, PlannedFiring altered) {
+  /** Every firing as it is held; those that are not held stand where they stood, and are free. */
+  private static Optional<InspectedWeek> with(WeekPlan plan, WeekRequest asked) {
+    Map<String, PlannedFiring> held = new HashMap<>();
+    asked.held().forEach(firing -> held.put(firing.id(), firing));
     List<PlannedFiring> firings =
         plan.firings().stream()
-            .map(firing -> firing.id().equals(altered.id()) ? altered : firing)
+            .map(firing -> held.getOrDefault(firing.id(), firing.held(Hold.FREE)))
             .sorted(
                 Comparator.comparing((PlannedFiring firing) -> firing.times().loads())
                     .thenComparing(PlannedFiring::kilnId))
             .toList();
-    List<PlannedFiring> held =
-        firings.stream().filter(firing -> firing.hold() != Hold.FREE).toList();
-    WeekRequest request = plan.request().holding(held);
+    WeekRequest request = plan.request().holding(asked.held());
     WeekPlan other = new WeekPlan(request, firings, plan.waiting(), Lateness.of(request, firings));
     return new WeekInspector().inspect(other) instanceof WeekInspection.Passed passed
         ? Optional.of(passed.week())

@@ -18,7 +18,7 @@ import shelfful.week.WeekPlan;
 import shelfful.week.WeekRequest;
 
 /**
- * Changes what is asked of a week: what to plan next when a firing is frozen, moved or added, a
+ * Changes what is asked of a week: what to plan next when a firing is frozen, released or added, a
  * kiln breaks down or an order comes in. Values in, values out; nothing is planned here.
  */
 public final class ChangeAWeek {
@@ -43,11 +43,7 @@ public final class ChangeAWeek {
   public static WeekRequest freeze(WeekPlan plan, Collection<String> firingIds) {
     WeekRequest request = again(plan);
     for (String id : firingIds) {
-      PlannedFiring firing = require(plan, id);
-      for (PlannedFiring before : HeldTogether.sources(plan, firing)) {
-        request = hold(request, before.held(Hold.ALL));
-      }
-      request = hold(request, firing.held(firing.load().isPresent() ? Hold.ALL : Hold.TIME));
+      request = holding(request, plan, require(plan, id).held(Hold.ALL));
     }
     return request;
   }
@@ -60,29 +56,32 @@ public final class ChangeAWeek {
   }
 
   /**
-   * The same with a firing loaded at another time, which is held. Refused where the kiln is out of
-   * order, another held firing is in the way, or it cannot be unpacked within the week.
+   * The same with a firing held as much as said, by the rules of {@link #freeze} and {@link
+   * #release}.
    */
-  public static WeekChange move(WeekPlan plan, String firingId, LocalDateTime loads) {
+  public static WeekRequest hold(WeekPlan plan, String firingId, Hold hold) {
     PlannedFiring firing = require(plan, firingId);
-    WeekRequest again = again(plan);
-    KilnWork kiln = again.kiln(firing.kilnId()).orElseThrow();
-    Program program = kiln.program(firing.programId()).orElseThrow();
-    Optional<FiringTimes> times = FiringClock.loadedAt(again, kiln, program, loads);
-    if (times.isEmpty()) {
-      return cannotBeUnpacked();
+    return hold == Hold.FREE ? release(plan, firingId) : holding(plan, firing.held(hold));
+  }
+
+  /**
+   * The same with a firing of the plan held as it is given here, wherever that is; one that is held
+   * whole holds its sources, and frozen ones whose ware it would bring too late are held no more.
+   */
+  static WeekRequest holding(WeekPlan plan, PlannedFiring firing) {
+    return holding(again(plan), plan, firing);
+  }
+
+  private static WeekRequest holding(WeekRequest request, WeekPlan plan, PlannedFiring firing) {
+    WeekRequest all = request;
+    if (firing.hold() == Hold.ALL) {
+      for (PlannedFiring before : HeldTogether.sources(plan, firing)) {
+        all = hold(all, before.held(Hold.ALL));
+      }
     }
-    return hold(
-        again,
-        new PlannedFiring(
-            firing.id(),
-            firing.kilnId(),
-            firing.programId(),
-            times.get(),
-            firing.portions(),
-            firing.load(),
-            Hold.TIME),
-        kiln);
+    boolean empty = firing.load().isEmpty();
+    all = hold(all, empty ? firing.held(Hold.TIME) : firing);
+    return all.holding(HeldTogether.withTheirSources(all, all.held()));
   }
 
   /** One more firing at a time somebody chose, in working hours or not. */

@@ -66,4 +66,41 @@ class AlterAWeekTest {
     assertThat(later.times().loads())
         .isAfterOrEqualTo(place.times().orElseThrow().unpacked().plusDays(1));
   }
+
+  @Test
+  void freezingHoldsTheSourcesAndReleasingThemReleasesWhatTheyFeedAsPlanningAgainDoes() {
+    PlannedFiring bisque = firing(plan, "B", "bisque");
+    PlannedFiring glaze = firing(plan, "B", "glaze");
+
+    WeekPlan frozen = AlterAWeek.hold(plan, glaze.id(), Hold.ALL).orElseThrow().plan();
+    assertThat(held(frozen)).containsExactlyInAnyOrder(bisque.id(), glaze.id());
+    assertThat(held(frozen))
+        .isEqualTo(held(planned(ChangeAWeek.freeze(plan, glaze.id())).get().plan()));
+
+    WeekPlan released = AlterAWeek.hold(frozen, bisque.id(), Hold.FREE).orElseThrow().plan();
+    assertThat(held(released)).isEmpty();
+    assertThat(released.firings()).isEqualTo(plan.firings());
+
+    WeekPlan other = AlterAWeek.hold(frozen, glaze.id(), Hold.FREE).orElseThrow().plan();
+    assertThat(held(other)).containsExactly(bisque.id());
+  }
+
+  @Test
+  void holdingOnlyTheTimeOfABisqueReleasesWhatItFeeds() {
+    PlannedFiring bisque = firing(plan, "B", "bisque");
+    WeekPlan frozen =
+        AlterAWeek.hold(plan, firing(plan, "B", "glaze").id(), Hold.ALL).orElseThrow().plan();
+
+    WeekPlan time = AlterAWeek.hold(frozen, bisque.id(), Hold.TIME).orElseThrow().plan();
+
+    assertThat(held(time)).containsExactly(bisque.id());
+    assertThat(time.firing(bisque.id()).orElseThrow().hold()).isEqualTo(Hold.TIME);
+  }
+
+  private static List<String> held(WeekPlan week) {
+    return week.firings().stream()
+        .filter(firing -> firing.hold() != Hold.FREE)
+        .map(PlannedFiring::id)
+        .toList();
+  }
 }

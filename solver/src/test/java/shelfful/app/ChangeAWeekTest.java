@@ -70,25 +70,14 @@ class ChangeAWeekTest {
   }
 
   @Test
-  void aMovedFiringKeepsItsNewTimeAndTheOthersGoAroundIt() {
-    PlannedFiring first = firingOf(plan, "A");
-    LocalDateTime thursday = Weeks.START.plusDays(3);
-
-    WeekPlan after = planned(possible(ChangeAWeek.move(plan, first.id(), thursday)));
-
-    assertThat(after.firing(first.id()).orElseThrow().times().loads()).isEqualTo(thursday);
-    assertThat(after.waiting()).isEmpty();
-  }
-
-  @Test
-  void aFiringMovedOntoAHeldOneOrBeforeTheWeekIsRefusedWithASentence() {
+  void anAddedFiringOnAHeldOneOrOutsideTheWeekIsRefusedWithASentence() {
     PlannedFiring held = firingOf(plan, "B");
-    WeekPlan frozen = planned(ChangeAWeek.freeze(plan, held.id()));
+    WeekRequest frozen = ChangeAWeek.freeze(plan, held.id());
+    LocalDateTime inIt = held.times().loads().plusHours(3);
 
-    WeekChange onto =
-        ChangeAWeek.move(frozen, firingOf(plan, "A").id(), held.times().loads().plusHours(3));
-    WeekChange before = ChangeAWeek.move(plan, firingOf(plan, "A").id(), Weeks.START.minusDays(1));
-    WeekChange after = ChangeAWeek.move(plan, firingOf(plan, "A").id(), Weeks.START.plusDays(13));
+    WeekChange onto = ChangeAWeek.addFiring(frozen, "K1", "glaze", inIt);
+    WeekChange before = ChangeAWeek.addFiring(frozen, "K1", "glaze", Weeks.START.minusDays(1));
+    WeekChange after = ChangeAWeek.addFiring(frozen, "K1", "glaze", Weeks.START.plusDays(13));
 
     assertThat(((WeekChange.Refused) onto).sentence()).contains(held.id()).contains("release");
     assertThat(((WeekChange.Refused) before).sentence()).contains("begins at");
