@@ -1,8 +1,10 @@
 package shelfful.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import shelfful.app.KeepAWeek;
 import shelfful.app.KeepFirings;
 import shelfful.app.Opened;
 import shelfful.files.Problem;
@@ -33,6 +35,7 @@ final class Reading {
   <T> Optional<T> take(Opened<T> opened) {
     if (opened instanceof Opened.Ready<T> ready) {
       ready.notes().forEach(err::println);
+      clean &= ready.notes().isEmpty();
       return Optional.of(ready.value());
     }
     Opened.Refused<T> refused = (Opened.Refused<T>) opened;
@@ -40,6 +43,21 @@ final class Reading {
     clean = false;
     brokeRules |= refused.breaksRules();
     return Optional.empty();
+  }
+
+  /**
+   * A week, or a week plan that breaks no rule; empty when the file is of no use, and {@link
+   * #refusal} then tells why not.
+   */
+  Optional<KeepAWeek.Week> week(Path file) {
+    Optional<KeepAWeek.Week> week = take(KeepAWeek.open(file));
+    if (week.isEmpty() && brokeRules) {
+      err.println(
+          file.getFileName()
+              + ": The week plan breaks rules, so nothing is planned from it."
+              + " Plan from the week file that it was made from.");
+    }
+    return week;
   }
 
   /** The firings that could be read, or empty when nothing but complaints came of a folder. */

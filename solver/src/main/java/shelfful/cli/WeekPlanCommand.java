@@ -11,11 +11,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.ChangeAWeek;
+import shelfful.app.KeepAWeek;
 import shelfful.app.PlanAWeek;
 import shelfful.files.SaveFailed;
-import shelfful.files.WeekReader;
 import shelfful.files.WeekWriter;
 import shelfful.review.InspectedWeek;
+import shelfful.week.WeekPlan;
 import shelfful.week.WeekRequest;
 
 /** Plans a week. */
@@ -79,25 +80,25 @@ final class WeekPlanCommand implements Callable<Integer> {
     StopByHand byHand = StopByHand.listen();
     try {
       Reading reading = new Reading(err);
-      Optional<WeekReader.Week> week = reading.take(WeekReader.either(weekFile));
-      if (week.isEmpty() || !effort.makeSense(err) || !canFreeze(week.get())) {
+      Optional<KeepAWeek.Week> week = reading.week(weekFile);
+      if (week.isEmpty()) {
+        return reading.refusal();
+      }
+      Optional<WeekPlan> plan = week.get().plan().map(InspectedWeek::plan);
+      if (!effort.makeSense(err) || !canFreeze(plan)) {
         return ExitCodes.BAD_INPUT;
       }
       WeekRequest request =
-          week.get()
-              .plan()
-              .map(plan -> ChangeAWeek.freeze(plan, freeze))
-              .orElse(week.get().request());
-      int code = planAndSave(effort.asked(request), byHand);
-      return code == ExitCodes.DONE && !reading.isClean() ? ExitCodes.BAD_INPUT : code;
+          plan.map(before -> ChangeAWeek.freeze(before, freeze)).orElse(week.get().request());
+      return reading.after(planAndSave(effort.asked(request), byHand));
     } finally {
       byHand.done();
     }
   }
 
-  private boolean canFreeze(WeekReader.Week week) {
+  private boolean canFreeze(Optional<WeekPlan> plan) {
     for (String id : freeze) {
-      if (week.plan().flatMap(plan -> plan.firing(id)).isEmpty()) {
+      if (plan.flatMap(before -> before.firing(id)).isEmpty()) {
         err.println("--freeze: " + weekFile.getFileName() + " has no planned firing " + id + ".");
         return false;
       }

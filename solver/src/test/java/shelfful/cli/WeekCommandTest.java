@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -126,5 +127,27 @@ class WeekCommandTest {
 
     assertThat(run("week", "inspect", wrong.toString())).isEqualTo(ExitCodes.RULE_BROKEN);
     assertThat(said()).contains("BREAKS");
+  }
+
+  @Test
+  void aPlanThatBreaksRulesIsNotPlannedOn() throws IOException {
+    plan();
+    String text = Files.readString(folder.resolve("week.example.week.json"));
+    Path wrong = folder.resolve("wrong.json");
+    // The last piece of a portion gets a number that its batch does not have.
+    Files.writeString(
+        wrong,
+        Pattern.compile("\"numbers\": \"1-(\\d+)\"")
+            .matcher(text)
+            .replaceFirst(
+                run -> "\"numbers\": \"1-" + (Integer.parseInt(run.group(1)) - 1) + ",999\""));
+    assertThat(wrong).content().contains(",999\"");
+
+    assertThat(run("week", "plan", wrong.toString(), "--rounds", "0", "--into", folder + ""))
+        .as(told())
+        .isEqualTo(ExitCodes.RULE_BROKEN);
+
+    assertThat(told()).contains("number 999").contains("wrong.json").contains("breaks rules");
+    assertThat(folder.resolve("wrong.week.json")).doesNotExist();
   }
 }
