@@ -11,6 +11,9 @@ import shelfful.week.WeekPlan;
 
 /** Tells how the planning of a week goes, a plain line for each better one. */
 final class WeekLine implements WeekListener {
+  /** What is said when every week was refused. */
+  static final String NONE_PASSED = "No week passed the judge.";
+
   private final PrintStream err;
   private final boolean quiet;
   private final long begun = System.nanoTime();

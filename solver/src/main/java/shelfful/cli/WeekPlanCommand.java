@@ -111,7 +111,7 @@ final class WeekPlanCommand implements Callable<Integer> {
     byHand.stops(planning::stop);
     Optional<InspectedWeek> week = effort.run(planning, new WeekLine(err, quiet));
     if (week.isEmpty()) {
-      err.println("No week passed the judge.");
+      err.println(WeekLine.NONE_PASSED);
       return ExitCodes.FAULT;
     }
     WeekFiles files = new WeekFiles(folder, weekFile);

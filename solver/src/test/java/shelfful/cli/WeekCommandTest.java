@@ -8,9 +8,19 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import shelfful.app.PlanAWeek;
+import shelfful.app.WeekListener;
+import shelfful.review.InspectedWeek;
+import shelfful.week.WeekEffort;
+import shelfful.week.WeekRequest;
 
 /** Weeks on the command line, from outside. */
 class WeekCommandTest {
@@ -149,5 +159,65 @@ class WeekCommandTest {
 
     assertThat(told()).contains("number 999").contains("wrong.json").contains("breaks rules");
     assertThat(folder.resolve("wrong.week.json")).doesNotExist();
+  }
+
+  private int whatIf(Function<WeekRequest, Optional<InspectedWeek>> planner, String... args) {
+    out.reset();
+    err.reset();
+    WhatIfCommand command = new WhatIfCommand(new PrintStream(out), new PrintStream(err), planner);
+    return new CommandLine(command).execute(args);
+  }
+
+  @Test
+  void whatIfPlansNothingForAWishThatMakesNoSense() {
+    AtomicInteger planned = new AtomicInteger();
+    Function<WeekRequest, Optional<InspectedWeek>> planner =
+        request -> {
+          planned.incrementAndGet();
+          return Optional.empty();
+        };
+
+    for (String[] wrong :
+        List.of(
+            new String[] {EXAMPLE},
+            new String[] {EXAMPLE, "--extra", "round,raku,2026-06-07T08:00"},
+            new String[] {EXAMPLE, "--extra", "round,glaze,yesterday"},
+            new String[] {EXAMPLE, "--out-of-order", "round,2026-06-07T08:00"},
+            new String[] {EXAMPLE, "--order", folder.resolve("none.csv").toString()})) {
+      assertThat(whatIf(planner, wrong)).as("%s", List.of(wrong)).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(told()).isNotBlank();
+    }
+    assertThat(planned).hasValue(0);
+  }
+
+  @Test
+  void whatIfSaysThatNoWeekPassedTheJudge() {
+    String[] args = {EXAMPLE, "--out-of-order", "round,2026-06-01T00:00,2026-06-06T00:00"};
+
+    assertThat(whatIf(request -> Optional.empty(), args)).isEqualTo(ExitCodes.FAULT);
+    assertThat(told()).contains("No week passed the judge.");
+
+    AtomicInteger calls = new AtomicInteger();
+    Function<WeekRequest, Optional<InspectedWeek>> onlyOnce =
+        request ->
+            calls.getAndIncrement() == 0
+                ? new PlanAWeek(request.with(new WeekEffort(1, 0, 0))).run(WeekListener.none())
+                : Optional.empty();
+    assertThat(whatIf(onlyOnce, args)).isEqualTo(ExitCodes.FAULT);
+    assertThat(told()).contains("No week passed the judge.");
+  }
+
+  @Test
+  void whatIfRefusesAPlanThatBreaksRules() throws IOException {
+    plan();
+    String text = Files.readString(folder.resolve("week.example.week.json"));
+    Path wrong = folder.resolve("wrong.json");
+    Files.writeString(
+        wrong, text.replaceFirst("\"loads\": \"2026-06-01T08", "\"loads\": \"2026-06-01T07"));
+
+    String order = folder.resolve("none.csv").toString();
+    assertThat(run("week", "what-if", wrong.toString(), "--order", order))
+        .isEqualTo(ExitCodes.RULE_BROKEN);
+    assertThat(told()).contains("wrong.json").contains("breaks rules");
   }
 }
