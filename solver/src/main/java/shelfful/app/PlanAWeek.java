@@ -50,7 +50,7 @@ public final class PlanAWeek {
    * @return empty when the judge refused every week
    */
   public Optional<InspectedWeek> run(WeekListener listener) {
-    take(planner.plan(plan -> take(plan, listener)), listener);
+    planner.plan(plan -> take(plan, listener));
     return best();
   }
 
@@ -58,14 +58,11 @@ public final class PlanAWeek {
   public Optional<InspectedWeek> run(Duration time, WeekListener listener) {
     long until = System.nanoTime() + time.toNanos();
     BooleanSupplier enough = () -> System.nanoTime() - until >= 0;
-    take(planner.planUntil(enough, plan -> take(plan, listener)), listener);
+    planner.planUntil(enough, plan -> take(plan, listener));
     return best();
   }
 
   private void take(WeekPlan plan, WeekListener listener) {
-    if (best != null && best.plan() == plan) {
-      return;
-    }
     WeekInspection inspection = inspector.inspect(plan);
     if (inspection instanceof WeekInspection.Passed passed) {
       best = passed.week();

@@ -2,6 +2,7 @@ package shelfful.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -13,9 +14,13 @@ import org.junit.jupiter.api.Test;
 import shelfful.files.WeekWriter;
 import shelfful.fixture.Weeks;
 import shelfful.review.InspectedWeek;
+import shelfful.review.WeekFinding;
 import shelfful.ware.Stage;
+import shelfful.week.KilnWork;
+import shelfful.week.Span;
 import shelfful.week.Waiting;
 import shelfful.week.WeekEffort;
+import shelfful.week.WeekPlan;
 import shelfful.week.WeekRequest;
 
 /** A run of planning a week, from outside. */
@@ -70,5 +75,31 @@ class PlanAWeekTest {
     assertThat(week.plan().waiting())
         .extracting(Waiting::reason)
         .containsOnly(Waiting.Reason.NOT_PLANNED);
+  }
+
+  @Test
+  void aWeekThatTheJudgeRefusesIsToldOnce() {
+    WeekPlan plan = new PlanAWeek(request(0)).run(WeekListener.none()).orElseThrow().plan();
+    WeekRequest frozen = ChangeAWeek.freeze(plan, plan.firings().get(0).id());
+    Span busy = plan.firings().get(0).times().busy();
+    // Asked past ChangeAWeek, which would release it: no week can keep a rule then.
+    KilnWork broken = Weeks.kiln("K1", Weeks.weekdays().without(busy));
+    List<WeekPlan> refused = new ArrayList<>();
+
+    Optional<InspectedWeek> none =
+        new PlanAWeek(frozen.firedIn(List.of(broken)))
+            .run(
+                new WeekListener() {
+                  @Override
+                  public void better(InspectedWeek week) {}
+
+                  @Override
+                  public void refused(WeekPlan week, List<WeekFinding> findings) {
+                    refused.add(week);
+                  }
+                });
+
+    assertThat(none).isEmpty();
+    assertThat(refused.size()).isEqualTo(1);
   }
 }
