@@ -16,6 +16,11 @@ import shelfful.week.WareLine;
 
 /** Why ware waits, in words. */
 final class WaitingWords {
+  private static final Comparator<Key> ORDER =
+      Comparator.comparing((Key key) -> key.missed() + " " + key.reason())
+          .thenComparing(Key::next)
+          .thenComparing(Key::set);
+
   private final Ground ground;
   private final RoomBook room;
 
@@ -24,7 +29,14 @@ final class WaitingWords {
     this.room = room;
   }
 
-  private record Key(FiringKind kind, Reason reason) {}
+  /**
+   * What is alike for pieces of a batch that one line tells of.
+   *
+   * @param missed the first firing that they themselves miss
+   * @param next the firing that their set, or they by themselves, would go into next
+   * @param set whether they wait with other pieces of a set, any of which may be the cause
+   */
+  private record Key(FiringKind missed, FiringKind next, Reason reason, boolean set) {}
 
   /**
    * A line for every batch, kind of firing and reason.
@@ -34,15 +46,16 @@ final class WaitingWords {
   List<Waiting> of(List<Chunk> open, boolean complete) {
     Map<String, Map<Key, TreeSet<Integer>>> byBatch = new TreeMap<>();
     for (Chunk chunk : open) {
-      FiringKind kind = chunk.bisque() ? FiringKind.BISQUE : FiringKind.GLAZE;
+      FiringKind next = chunk.bisque() ? FiringKind.BISQUE : FiringKind.GLAZE;
+      Reason reason = reason(chunk, next, complete);
+      boolean set = chunk.lot().members().size() > 1;
       for (WareLine line : chunk.lot().members()) {
         // Of a set some may need no bisque: they wait for the glaze firing.
-        FiringKind missed = line.needs().contains(kind) ? kind : FiringKind.GLAZE;
+        FiringKind missed = line.needs().contains(next) ? next : FiringKind.GLAZE;
         if (line.needs().contains(missed) && chunk.needs(missed)) {
-          Key key = new Key(missed, reason(chunk, kind, complete));
           byBatch
               .computeIfAbsent(line.batch().id(), any -> new HashMap<>())
-              .computeIfAbsent(key, any -> new TreeSet<>())
+              .computeIfAbsent(new Key(missed, next, reason, set), any -> new TreeSet<>())
               .addAll(chunk.numbers());
         }
       }
@@ -50,8 +63,7 @@ final class WaitingWords {
     List<Waiting> all = new ArrayList<>();
     for (WareLine line : ground.request().lines()) {
       byBatch.getOrDefault(line.batch().id(), Map.of()).entrySet().stream()
-          .sorted(
-              Comparator.comparing(entry -> entry.getKey().kind() + " " + entry.getKey().reason()))
+          .sorted(Map.Entry.comparingByKey(ORDER))
           .forEach(entry -> all.add(waiting(line, entry.getKey(), entry.getValue())));
     }
     return all;
@@ -62,6 +74,10 @@ final class WaitingWords {
         ground.programs().stream().filter(p -> ground.suits(p, chunk.lot(), kind)).toList();
     if (suiting.isEmpty()) {
       return Reason.NO_PROGRAM;
+    }
+    if (!complete) {
+      // A load that was broken off tells nothing of what can stand.
+      return Reason.NOT_PLANNED;
     }
     UnitKind unit = chunk.lot().kind(kind).orElseThrow();
     List<KilnProgram> standing = suiting.stream().filter(p -> !room.refuses(p, unit)).toList();
@@ -76,31 +92,48 @@ final class WaitingWords {
                             ground.request(), ground.request().kilns().get(p.kiln()), List.of())
                         .next(p, chunk.ready())
                         .isPresent());
-    if (!inTime) {
-      return Reason.READY_TOO_LATE;
-    }
-    return complete ? Reason.NO_TURN : Reason.NOT_PLANNED;
+    return inTime ? Reason.NO_TURN : Reason.READY_TOO_LATE;
   }
 
   private Waiting waiting(WareLine line, Key key, TreeSet<Integer> numbers) {
-    String firing = key.kind() == FiringKind.BISQUE ? "bisque" : "glaze";
     return new Waiting(
         new Portion(line.batch().id(), List.copyOf(numbers)),
-        key.kind(),
+        key.missed(),
         key.reason(),
-        sentence(key.reason(), firing),
+        sentence(key),
         mend(key.reason()));
   }
 
-  private String sentence(Reason reason, String firing) {
+  /** Of a set it is said of the set, since it may be true of another of its pieces alone. */
+  private String sentence(Key key) {
     LocalDate last = ground.request().lastDay();
-    return switch (reason) {
-      case NO_PROGRAM -> "No kiln has a " + firing + " program for its cone and atmosphere.";
-      case CANNOT_STAND -> "It was found to stand in no kiln that has a program for it.";
+    String firing = key.next() == FiringKind.BISQUE ? "bisque" : "glaze";
+    return switch (key.reason()) {
+      case NO_PROGRAM ->
+          "No kiln has a "
+              + firing
+              + " program for "
+              + (key.set()
+                  ? "the cones and atmospheres of its whole set."
+                  : "its cone and atmosphere.");
+      case CANNOT_STAND ->
+          (key.set() ? "Its set" : "It")
+              + " was found to stand in no kiln that has a program for it.";
       case READY_TOO_LATE ->
-          "It is ready too late to be unpacked from a " + firing + " firing by " + last + ".";
+          (key.set() ? "Its set" : "It")
+              + " is ready too late to be unpacked from a "
+              + firing
+              + " firing by "
+              + last
+              + ".";
       case NOT_PLANNED -> "Planning was stopped before it had its turn.";
-      case NO_TURN -> "No " + firing + " firing up to " + last + " was left with room for it.";
+      case NO_TURN ->
+          "No "
+              + firing
+              + " firing up to "
+              + last
+              + " was left with room for "
+              + (key.set() ? "its set." : "it.");
     };
   }
 
