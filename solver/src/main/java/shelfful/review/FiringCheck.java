@@ -1,16 +1,12 @@
 package shelfful.review;
 
-import java.util.Optional;
-import shelfful.measure.Cone;
 import shelfful.week.FiringTimes;
 import shelfful.week.Hold;
 import shelfful.week.PlannedFiring;
 import shelfful.week.Program;
 import shelfful.week.WeekPlan;
 
-/**
- * Whether each firing takes the time its program takes, within the week, and no kiln gets too hot.
- */
+/** Whether each firing takes the time its program takes, within the week. */
 final class FiringCheck implements WeekCheck {
   @Override
   public void judge(WeekPlan plan, WeekFindings findings) {
@@ -29,20 +25,6 @@ final class FiringCheck implements WeekCheck {
             WeekRule.FIRING_OUTSIDE_WEEK,
             firing.id(),
             "The firing " + firing.id() + " is not loaded and unpacked within the week.");
-      }
-      Optional<Cone> hottest =
-          plan.request().studio().kiln(firing.kilnId()).flatMap(kiln -> kiln.hottest());
-      if (hottest.isPresent() && program.cone().isHotterThan(hottest.get())) {
-        findings.firing(
-            WeekRule.PROGRAM_TOO_HOT,
-            firing.id(),
-            "The program "
-                + program.id()
-                + " goes to cone "
-                + program.cone().number()
-                + ", but the kiln may only be fired to cone "
-                + hottest.get().number()
-                + ".");
       }
     }
   }

@@ -10,7 +10,6 @@ public enum WeekRule {
   KILN_NOT_TENDED("kilnNotTended", Severity.BREAKS),
   KILN_OUT_OF_ORDER("kilnOutOfOrder", Severity.BREAKS),
   FIRINGS_OVERLAP("firingsOverlap", Severity.BREAKS),
-  PROGRAM_TOO_HOT("programTooHot", Severity.BREAKS),
   LOAD_BREAKS_RULES("loadBreaksRules", Severity.BREAKS),
   LOAD_NOT_AS_PLANNED("loadNotAsPlanned", Severity.BREAKS),
   PIECE_UNKNOWN("pieceUnknown", Severity.BREAKS),

@@ -99,7 +99,7 @@ class ChangeAWeekTest {
   }
 
   @Test
-  void anExtraFiringOnASundayMakesNothingLater() {
+  void anExtraFiringOnASaturdayMakesNothingLater() {
     LocalDateTime saturday = Weeks.START.plusDays(5);
     WeekRequest asked =
         possible(ChangeAWeek.addFiring(ChangeAWeek.again(plan), "K1", "glaze", saturday));

@@ -212,6 +212,29 @@ class WeekInspectorTest {
   }
 
   @Test
+  void findsAGlazeFiringLoadedAMinuteBeforeThePauseForGlazingIsOver() {
+    int glaze = indexOf("A", "glaze");
+    PlannedFiring bisque = sound.firings().get(indexOf("A", "bisque"));
+    List<Integer> fired = numbersOf("A", sound.firings().get(glaze));
+    assertThat(numbersOf("A", bisque)).containsAll(fired);
+    LocalDateTime loads = sound.firings().get(glaze).times().loads();
+    // A day for glazing.
+    Duration earlier = Duration.between(loads, bisque.times().unpacked().plusDays(1));
+
+    assertThat(rules(with(sound, glaze, firing -> later(firing, earlier))))
+        .doesNotContain("pieceNotReady");
+    assertThat(rules(with(sound, glaze, firing -> later(firing, earlier.minusMinutes(1)))))
+        .contains("pieceNotReady");
+  }
+
+  private static List<Integer> numbersOf(String batch, PlannedFiring firing) {
+    return firing.portions().stream()
+        .filter(portion -> portion.batchId().equals(batch))
+        .flatMap(portion -> portion.numbers().stream())
+        .toList();
+  }
+
+  @Test
   void findsAPieceThatIsLostOrFiredTwice() {
     List<PlannedFiring> without = new ArrayList<>(sound.firings());
     PlannedFiring lost = without.remove(indexOf("C", "glaze"));
@@ -309,6 +332,17 @@ class WeekInspectorTest {
   void findsLatenessThatIsHiddenOrMadeUp() {
     WeekPlan hidden = new WeekPlan(sound.request(), sound.firings(), sound.waiting(), List.of());
     assertThat(rules(hidden)).containsExactly("latenessWrong");
+
+    assertThat(sound.late()).extracting(Late::batchId).doesNotContain("C");
+    List<Late> more = new ArrayList<>(sound.late());
+    more.add(new Late("C", 1, 1));
+    WeekPlan madeUp = new WeekPlan(sound.request(), sound.firings(), sound.waiting(), more);
+    assertThat(rules(madeUp)).containsExactly("latenessWrong");
+
+    List<Late> longer = new ArrayList<>(sound.late());
+    longer.set(0, new Late(longer.get(0).batchId(), longer.get(0).pieces(), 9));
+    WeekPlan stretched = new WeekPlan(sound.request(), sound.firings(), sound.waiting(), longer);
+    assertThat(rules(stretched)).containsExactly("latenessWrong");
   }
 
   @Test
@@ -349,6 +383,16 @@ class WeekInspectorTest {
                     f.load(),
                     f.hold()));
     assertThat(rules(number)).containsExactly("pieceUnknown");
+
+    String first = sound.firings().get(0).id();
+    WeekPlan twins =
+        with(
+            sound,
+            1,
+            f ->
+                new PlannedFiring(
+                    first, f.kilnId(), f.programId(), f.times(), f.portions(), f.load(), f.hold()));
+    assertThat(rules(twins)).containsExactly("firingNotKnown");
   }
 
   @Test
