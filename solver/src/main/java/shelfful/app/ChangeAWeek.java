@@ -26,9 +26,7 @@ public final class ChangeAWeek {
 
   /** To plan a week again and change as little as possible; what is held stays held. */
   public static WeekRequest again(WeekPlan plan) {
-    List<PlannedFiring> held =
-        plan.firings().stream().filter(firing -> firing.hold() != Hold.FREE).toList();
-    return plan.request().holding(held).after(plan.firings());
+    return plan.request().holding(PlannedFiring.held(plan.firings())).after(plan.firings());
   }
 
   /**

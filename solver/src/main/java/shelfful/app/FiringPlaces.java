@@ -120,12 +120,12 @@ public final class FiringPlaces {
     List<LocalDateTime> times = new ArrayList<>();
     LocalDate day = plan.request().start().toLocalDate();
     for (; !day.isAfter(plan.request().lastDay()); day = day.plusDays(1)) {
-      OpenHours hours = kiln.calendar().hours().get(day.getDayOfWeek());
-      if (hours == null || kiln.calendar().closed().contains(day)) {
+      Optional<OpenHours> hours = kiln.calendar().open(day);
+      if (hours.isEmpty()) {
         continue;
       }
-      LocalDateTime first = day.atTime(hours.from());
-      LocalDateTime last = day.atTime(hours.to()).minus(with.loading());
+      LocalDateTime first = day.atTime(hours.get().from());
+      LocalDateTime last = day.atTime(hours.get().to()).minus(with.loading());
       if (!last.isBefore(first)) {
         times.add(quarter.isBefore(first) ? first : quarter.isAfter(last) ? last : quarter);
       }

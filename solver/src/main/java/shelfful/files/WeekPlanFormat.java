@@ -3,7 +3,6 @@ package shelfful.files;
 import java.util.List;
 import java.util.Optional;
 import shelfful.ware.FiringKind;
-import shelfful.week.Hold;
 import shelfful.week.Late;
 import shelfful.week.PlannedFiring;
 import shelfful.week.Portion;
@@ -26,8 +25,7 @@ final class WeekPlanFormat {
     List<PlannedFiring> firings = fields.objects("firings", format::read);
     List<Waiting> waiting = fields.objects("waiting", WeekPlanFormat::waiting);
     List<Late> late = fields.objects("late", WeekPlanFormat::late);
-    List<PlannedFiring> held =
-        firings.stream().filter(firing -> firing.hold() != Hold.FREE).toList();
+    List<PlannedFiring> held = PlannedFiring.held(firings);
     return fields.make(() -> new WeekPlan(request.get().holding(held), firings, waiting, late));
   }
 

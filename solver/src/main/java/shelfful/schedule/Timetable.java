@@ -32,10 +32,10 @@ final class Timetable {
     this.end = clock.end();
     LocalDate day = request.start().toLocalDate();
     for (; !day.isAfter(request.lastDay()); day = day.plusDays(1)) {
-      OpenHours hours = work.calendar().hours().get(day.getDayOfWeek());
-      if (hours != null && !work.calendar().closed().contains(day)) {
-        long from = Math.max(0, clock.minute(day.atTime(hours.from())));
-        tended.add(new Window(from, clock.minute(day.atTime(hours.to()))));
+      Optional<OpenHours> hours = work.calendar().open(day);
+      if (hours.isPresent()) {
+        long from = Math.max(0, clock.minute(day.atTime(hours.get().from())));
+        tended.add(new Window(from, clock.minute(day.atTime(hours.get().to()))));
       }
     }
     List<Span> spans = new ArrayList<>(work.calendar().outOfOrder());

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -30,14 +31,20 @@ public record KilnCalendar(
     outOfOrder = List.copyOf(outOfOrder);
   }
 
+  /** The working hours of a day; empty on a day off. */
+  public Optional<OpenHours> open(LocalDate day) {
+    return closed.contains(day)
+        ? Optional.empty()
+        : Optional.ofNullable(hours.get(day.getDayOfWeek()));
+  }
+
   /** Whether somebody is there for the whole span, which then lies within one working day. */
   public boolean isTended(Span span) {
     LocalDate day = span.from().toLocalDate();
-    OpenHours open = hours.get(day.getDayOfWeek());
-    return open != null
-        && !closed.contains(day)
-        && !span.from().toLocalTime().isBefore(open.from())
-        && !span.to().isAfter(day.atTime(open.to()));
+    return open(day)
+        .filter(open -> !span.from().toLocalTime().isBefore(open.from()))
+        .filter(open -> !span.to().isAfter(day.atTime(open.to())))
+        .isPresent();
   }
 
   /** The same with one more span out of order. */

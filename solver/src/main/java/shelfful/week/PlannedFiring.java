@@ -39,6 +39,11 @@ public record PlannedFiring(
     return portions.stream().mapToInt(Portion::size).sum();
   }
 
+  /** Those of some firings that are held, wholly or in time. */
+  public static List<PlannedFiring> held(List<PlannedFiring> firings) {
+    return firings.stream().filter(firing -> firing.hold() != Hold.FREE).toList();
+  }
+
   /** The same, held as much as said. */
   public PlannedFiring held(Hold how) {
     return new PlannedFiring(id, kilnId, programId, times, portions, load, how);

@@ -97,9 +97,9 @@ record ShownWeek(
     List<Span> spans = new ArrayList<>();
     LocalDate day = request.start().toLocalDate();
     for (; !day.isAfter(request.lastDay()); day = day.plusDays(1)) {
-      OpenHours hours = kiln.calendar().hours().get(day.getDayOfWeek());
-      if (hours != null && !kiln.calendar().closed().contains(day)) {
-        spans.add(new Span(day.atTime(hours.from()), day.atTime(hours.to())));
+      Optional<OpenHours> hours = kiln.calendar().open(day);
+      if (hours.isPresent()) {
+        spans.add(new Span(day.atTime(hours.get().from()), day.atTime(hours.get().to())));
       }
     }
     return spans;

@@ -63,7 +63,7 @@ public final class WhatIfViewModel {
     return told.getReadOnlyProperty();
   }
 
-  /** One more firing of a program, loaded when work begins on a day. */
+  /** One more firing of a program, loaded when work begins on a day, or would on a day off. */
   public void extraFiring(String kilnId, String programId, LocalDate day) {
     ask(
         words.of("week.step.extra", kiln(kilnId), programId, moments().day(day)),
@@ -71,11 +71,12 @@ public final class WhatIfViewModel {
             ChangeAWeek.addFiring(request, kilnId, programId, opening(request, kilnId, day)));
   }
 
+  /** On a day off the time of day at which the week begins. */
   private static LocalDateTime opening(WeekRequest request, String kilnId, LocalDate day) {
     LocalTime opens =
         request
             .kiln(kilnId)
-            .map(kiln -> kiln.calendar().hours().get(day.getDayOfWeek()))
+            .flatMap(kiln -> kiln.calendar().open(day))
             .map(OpenHours::from)
             .orElse(request.start().toLocalTime());
     LocalDateTime at = day.atTime(opens);

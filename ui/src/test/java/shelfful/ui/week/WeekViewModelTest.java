@@ -2,18 +2,31 @@ package shelfful.ui.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import shelfful.app.FiringPlace;
+import shelfful.app.PlanAWeek;
+import shelfful.app.WeekListener;
 import shelfful.review.InspectedWeek;
 import shelfful.review.WeekInspection;
 import shelfful.review.WeekInspector;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
 import shelfful.week.Hold;
+import shelfful.week.KilnCalendar;
+import shelfful.week.KilnWork;
+import shelfful.week.OpenHours;
 import shelfful.week.PlannedFiring;
+import shelfful.week.WeekRequest;
 
 class WeekViewModelTest {
   private final WeekViewModel model =
@@ -185,6 +198,40 @@ class WeekViewModelTest {
     model.whatIf().drop();
     assertThat(model.whatIf().trial().get()).isEmpty();
     assertThat(week()).isSameAs(SmallWeek.planned());
+  }
+
+  @Test
+  void anExtraFiringOnAClosedDayIsLoadedAtTheTimeOfDayTheWeekBegins() {
+    LocalDate open = LocalDate.of(2026, 6, 11);
+    LocalDate closed = LocalDate.of(2026, 6, 12);
+    model.begin(openingAtNine(closed));
+
+    assertThat(extraOn(open)).isEqualTo(open.atTime(9, 0));
+    assertThat(extraOn(closed)).isEqualTo(closed.atTime(8, 0));
+  }
+
+  private LocalDateTime extraOn(LocalDate day) {
+    model.whatIf().extraFiring("front", "glaze-6", day);
+    InspectedWeek after = model.whatIf().trial().get().orElseThrow().after();
+    return after.plan().firings().stream()
+        .filter(firing -> firing.hold() == Hold.TIME)
+        .findFirst()
+        .orElseThrow()
+        .times()
+        .loads();
+  }
+
+  /** A week that begins at eight with a kiln that is tended from nine, but not on one day. */
+  private static InspectedWeek openingAtNine(LocalDate closed) {
+    KilnWork front = SmallWeek.request().kiln("front").orElseThrow();
+    Map<DayOfWeek, OpenHours> hours = new EnumMap<>(DayOfWeek.class);
+    for (DayOfWeek day : DayOfWeek.values()) {
+      hours.put(day, new OpenHours(LocalTime.of(9, 0), LocalTime.of(17, 0)));
+    }
+    KilnCalendar calendar =
+        new KilnCalendar(hours, new TreeSet<>(List.of(closed)), front.calendar().outOfOrder());
+    WeekRequest request = SmallWeek.request().firedIn(List.of(front.with(calendar)));
+    return new PlanAWeek(request).run(WeekListener.none()).orElseThrow();
   }
 
   @Test
