@@ -29,13 +29,15 @@ public final class WeekReader {
   }
 
   private static Optional<WeekRequest> request(byte[] bytes, Problems problems) {
-    return FieldReader.ofDocument(bytes, problems)
-        .filter(DocumentHead.WEEK::isHeadOf)
-        .flatMap(
-            fields -> {
-              Optional<WeekRequest> read = WeekFormat.read(fields);
-              return read.isEmpty() ? read : fields.make(read::get);
-            });
+    return FieldReader.ofDocument(bytes, problems).flatMap(WeekReader::request);
+  }
+
+  private static Optional<WeekRequest> request(FieldReader document) {
+    if (!DocumentHead.WEEK.isHeadOf(document)) {
+      return Optional.empty();
+    }
+    Optional<WeekRequest> read = WeekFormat.read(document);
+    return read.isEmpty() ? read : document.make(read::get);
   }
 
   /**
@@ -49,17 +51,16 @@ public final class WeekReader {
   /** Reads what is asked or a plan, whichever the file says it is. */
   public static ReadResult<Week> either(Path path) {
     Problems problems = new Problems(FileBytes.nameOf(path));
-    return problems.result(FileBytes.of(path, problems).flatMap(bytes -> either(bytes, problems)));
+    return problems.result(
+        FileBytes.of(path, problems)
+            .flatMap(bytes -> FieldReader.ofDocument(bytes, problems))
+            .flatMap(WeekReader::either));
   }
 
-  private static Optional<Week> either(byte[] bytes, Problems problems) {
-    boolean isPlan =
-        FieldReader.ofDocument(bytes, new Problems(""))
-            .filter(DocumentHead.WEEK_PLAN::isNamedBy)
-            .isPresent();
-    return isPlan
-        ? plan(bytes, problems).map(plan -> new Week(plan.request(), Optional.of(plan)))
-        : request(bytes, problems).map(request -> new Week(request, Optional.empty()));
+  private static Optional<Week> either(FieldReader document) {
+    return DocumentHead.WEEK_PLAN.isNamedBy(document)
+        ? plan(document).map(plan -> new Week(plan.request(), Optional.of(plan)))
+        : request(document).map(request -> new Week(request, Optional.empty()));
   }
 
   /** Reads a week plan; never throws for what is in it, nor when it is not there. */
@@ -79,8 +80,12 @@ public final class WeekReader {
   }
 
   private static Optional<WeekPlan> plan(byte[] bytes, Problems problems) {
-    return FieldReader.ofDocument(bytes, problems)
-        .filter(DocumentHead.WEEK_PLAN::isHeadOf)
-        .flatMap(WeekPlanFormat::read);
+    return FieldReader.ofDocument(bytes, problems).flatMap(WeekReader::plan);
+  }
+
+  private static Optional<WeekPlan> plan(FieldReader document) {
+    return DocumentHead.WEEK_PLAN.isHeadOf(document)
+        ? WeekPlanFormat.read(document)
+        : Optional.empty();
   }
 }
