@@ -9,6 +9,7 @@ import shelfful.review.InspectedWeek;
 import shelfful.review.WeekInspection;
 import shelfful.review.WeekInspector;
 import shelfful.week.Hold;
+import shelfful.week.Lateness;
 import shelfful.week.PlannedFiring;
 import shelfful.week.WeekPlan;
 import shelfful.week.WeekRequest;

@@ -3,6 +3,7 @@ package shelfful.app;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import shelfful.week.Lateness;
 import shelfful.week.PlannedFiring;
 import shelfful.week.Portion;
 import shelfful.week.WareLine;

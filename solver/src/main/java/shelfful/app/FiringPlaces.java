@@ -38,11 +38,7 @@ public final class FiringPlaces {
   public FiringPlaces(WeekPlan plan, String firingId) {
     this.plan = plan;
     this.firing = plan.firing(firingId).orElseThrow();
-    this.program =
-        plan.request()
-            .kiln(firing.kilnId())
-            .flatMap(kiln -> kiln.program(firing.programId()))
-            .orElseThrow();
+    this.program = plan.request().program(firing).orElseThrow();
     this.ware = new WareTimes(plan, firing);
   }
 

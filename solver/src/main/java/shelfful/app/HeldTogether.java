@@ -74,11 +74,7 @@ final class HeldTogether {
   }
 
   private static FiringKind kind(WeekRequest request, PlannedFiring firing) {
-    return request
-        .kiln(firing.kilnId())
-        .flatMap(kiln -> kiln.program(firing.programId()))
-        .orElseThrow()
-        .kind();
+    return request.program(firing).orElseThrow().kind();
   }
 
   private static Set<Piece> pieces(PlannedFiring firing) {

@@ -40,12 +40,7 @@ final class WareTimes {
   }
 
   private FiringKind kind(PlannedFiring firing) {
-    return plan.request()
-        .kiln(firing.kilnId())
-        .orElseThrow()
-        .program(firing.programId())
-        .orElseThrow()
-        .kind();
+    return plan.request().program(firing).orElseThrow().kind();
   }
 
   /** The firing of the other kind that each piece is in. */

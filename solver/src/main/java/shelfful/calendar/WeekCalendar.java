@@ -109,7 +109,7 @@ public final class WeekCalendar {
 
   private Program program(PlannedFiring firing) {
     WeekRequest request = week.plan().request();
-    return request.kiln(firing.kilnId()).orElseThrow().program(firing.programId()).orElseThrow();
+    return request.program(firing).orElseThrow();
   }
 
   private String kilnName(PlannedFiring firing) {

@@ -63,12 +63,7 @@ final class WeekSummary {
     for (int i = 0; i < plan.firings().size(); i++) {
       PlannedFiring firing = plan.firings().get(i);
       FiringCost one = cost.firings().get(i);
-      Program program =
-          plan.request()
-              .kiln(firing.kilnId())
-              .orElseThrow()
-              .program(firing.programId())
-              .orElseThrow();
+      Program program = plan.request().program(firing).orElseThrow();
       lines.add(
           String.format(
               Locale.ROOT,

@@ -11,12 +11,7 @@ final class FiringCheck implements WeekCheck {
   @Override
   public void judge(WeekPlan plan, WeekFindings findings) {
     for (PlannedFiring firing : plan.firings()) {
-      Program program =
-          plan.request()
-              .kiln(firing.kilnId())
-              .orElseThrow()
-              .program(firing.programId())
-              .orElseThrow();
+      Program program = plan.request().program(firing).orElseThrow();
       times(firing, program, findings);
       if (firing.hold() != Hold.ALL && firing.times().loads().isBefore(plan.request().start())
           || firing.hold() == Hold.FREE

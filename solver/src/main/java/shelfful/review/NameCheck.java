@@ -2,7 +2,6 @@ package shelfful.review;
 
 import java.util.Set;
 import java.util.TreeSet;
-import shelfful.week.KilnWork;
 import shelfful.week.PlannedFiring;
 import shelfful.week.Portion;
 import shelfful.week.Waiting;
@@ -16,15 +15,8 @@ final class NameCheck {
   static void judge(WeekPlan plan, WeekFindings findings) {
     Set<String> ids = new TreeSet<>();
     for (PlannedFiring firing : plan.firings()) {
-      boolean known =
-          plan.request()
-              .kiln(firing.kilnId())
-              .map((KilnWork k) -> k.program(firing.programId()))
-              .isPresent();
-      boolean program =
-          known
-              && plan.request().kiln(firing.kilnId()).get().program(firing.programId()).isPresent();
-      if (!ids.add(firing.id()) || !program) {
+      boolean known = plan.request().program(firing).isPresent();
+      if (!ids.add(firing.id()) || !known) {
         findings.firing(
             WeekRule.FIRING_NOT_KNOWN,
             firing.id(),

@@ -27,12 +27,7 @@ final class PortionCheck implements WeekCheck {
   }
 
   private static boolean agrees(WeekPlan plan, PlannedFiring firing, Load load) {
-    Program program =
-        plan.request()
-            .kiln(firing.kilnId())
-            .orElseThrow()
-            .program(firing.programId())
-            .orElseThrow();
+    Program program = plan.request().program(firing).orElseThrow();
     List<Batch> batches = load.request().batches();
     boolean same =
         load.request().firing().equals(program.in(firing.kilnId()))

@@ -28,12 +28,7 @@ final class Ways {
   }
 
   static FiringKind kind(WeekPlan plan, PlannedFiring firing) {
-    return plan.request()
-        .kiln(firing.kilnId())
-        .orElseThrow()
-        .program(firing.programId())
-        .orElseThrow()
-        .kind();
+    return plan.request().program(firing).orElseThrow().kind();
   }
 
   /** The firings of a kind that a piece is in; none, one, or more where the week is wrong. */

@@ -153,7 +153,7 @@ final class BoardMaker {
 
   private List<DuePieces> due(List<WareLine> going, FiringKind kind, int units) {
     return going.stream()
-        .filter(line -> line.needs().get(line.needs().size() - 1) == kind)
+        .filter(line -> line.isFinishedBy(kind))
         .filter(line -> line.batch().due().isPresent())
         .collect(
             Collectors.groupingBy(

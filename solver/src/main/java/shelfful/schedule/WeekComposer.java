@@ -10,7 +10,7 @@ import shelfful.schedule.RealFiring.Going;
 import shelfful.ware.FiringKind;
 import shelfful.week.FiringTimes;
 import shelfful.week.Hold;
-import shelfful.week.Late;
+import shelfful.week.Lateness;
 import shelfful.week.PlannedFiring;
 import shelfful.week.Portion;
 import shelfful.week.WareLine;
@@ -42,7 +42,7 @@ final class WeekComposer {
         ground.request(),
         firings,
         waiting.of(rolled.open(), rolled.complete()),
-        late(rolled.firings()));
+        Lateness.of(ground.request(), firings));
   }
 
   private PlannedFiring planned(String name, RealFiring firing) {
@@ -79,37 +79,5 @@ final class WeekComposer {
         .filter(numbers::containsKey)
         .map(id -> new Portion(id, List.copyOf(numbers.get(id))))
         .toList();
-  }
-
-  private List<Late> late(List<RealFiring> firings) {
-    Map<String, TreeMap<Integer, Integer>> days = new TreeMap<>();
-    for (RealFiring firing : firings) {
-      FiringKind kind = firing.program().program().kind();
-      for (Going going : firing.going()) {
-        for (WareLine line : going.lot().going(kind)) {
-          int late = daysLate(line, kind, firing.times().unpacked());
-          if (late > 0) {
-            days.computeIfAbsent(line.batch().id(), any -> new TreeMap<>())
-                .merge(late, going.numbers().size(), Integer::sum);
-          }
-        }
-      }
-    }
-    List<Late> all = new ArrayList<>();
-    for (WareLine line : ground.request().lines()) {
-      String id = line.batch().id();
-      days.getOrDefault(id, new TreeMap<>())
-          .forEach((late, pieces) -> all.add(new Late(id, pieces, late)));
-    }
-    return all;
-  }
-
-  private int daysLate(WareLine line, FiringKind kind, long unpacked) {
-    boolean last = line.needs().get(line.needs().size() - 1) == kind;
-    if (!last || line.batch().due().isEmpty()) {
-      return 0;
-    }
-    long due = ground.clock().day(line.batch().due().get());
-    return (int) Math.max(0, ground.clock().day(unpacked) - due);
   }
 }

@@ -88,7 +88,7 @@ record WeekMerit(List<Long> levels) implements Comparable<WeekMerit> {
       int units = going.numbers().size();
       for (WareLine line : going.lot().going(kind)) {
         levels[WeekLevels.FLOW] -= firing.times().unpacked() / HOUR * units;
-        if (isLast(line, kind) && line.batch().due().isPresent()) {
+        if (line.isFinishedBy(kind) && line.batch().due().isPresent()) {
           long due = ground.clock().day(line.batch().due().get());
           levels[WeekLevels.LATE] -= Math.max(0, day - due) * units;
         }
@@ -110,7 +110,7 @@ record WeekMerit(List<Long> levels) implements Comparable<WeekMerit> {
       int units = chunk.numbers().size();
       for (WareLine line : chunk.lot().going(kind)) {
         levels[WeekLevels.WAITING] -= units;
-        if (isLast(line, kind) && line.batch().due().isPresent()) {
+        if (line.isFinishedBy(kind) && line.batch().due().isPresent()) {
           long due = ground.clock().day(line.batch().due().get());
           levels[WeekLevels.LATE] -= due < day ? (day - due + 1) * units : 0;
         }
@@ -134,10 +134,6 @@ record WeekMerit(List<Long> levels) implements Comparable<WeekMerit> {
 
     private static Set<Object> identitySet() {
       return Collections.newSetFromMap(new IdentityHashMap<>());
-    }
-
-    private static boolean isLast(WareLine line, FiringKind kind) {
-      return line.needs().get(line.needs().size() - 1) == kind;
     }
   }
 }

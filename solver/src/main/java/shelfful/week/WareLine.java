@@ -30,6 +30,12 @@ public record WareLine(Batch batch, Optional<LocalDate> made, Optional<LocalDate
     return glazed ? List.of(FiringKind.BISQUE, FiringKind.GLAZE) : List.of(FiringKind.BISQUE);
   }
 
+  /** Whether a firing of a kind is the last it needs. */
+  public boolean isFinishedBy(FiringKind kind) {
+    List<FiringKind> needs = needs();
+    return !needs.isEmpty() && needs.get(needs.size() - 1) == kind;
+  }
+
   /** When it can go into the first of them. */
   public LocalDateTime firstReady(LocalDateTime start, Pauses pauses) {
     LocalDateTime known = ready.orElseGet(() -> byThePauses(start, pauses));

@@ -111,6 +111,11 @@ public record WeekRequest(
     return kilns.stream().filter(work -> work.kilnId().equals(kilnId)).findFirst();
   }
 
+  /** The program of a firing; empty when its kiln or the program is not there. */
+  public Optional<Program> program(PlannedFiring firing) {
+    return kiln(firing.kilnId()).flatMap(kiln -> kiln.program(firing.programId()));
+  }
+
   /** How many pieces the list has, lids not counted. */
   public int pieces() {
     return lines.stream().mapToInt(line -> line.batch().quantity()).sum();

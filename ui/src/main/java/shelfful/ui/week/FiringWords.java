@@ -35,10 +35,7 @@ final class FiringWords {
   }
 
   private Program program() {
-    return plan.request()
-        .kiln(firing.kilnId())
-        .flatMap(kiln -> kiln.program(firing.programId()))
-        .orElseThrow();
+    return plan.request().program(firing).orElseThrow();
   }
 
   static String kiln(Studio studio, String kilnId) {

@@ -1,15 +1,9 @@
-package shelfful.app;
+package shelfful.week;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import shelfful.ware.FiringKind;
-import shelfful.week.Late;
-import shelfful.week.PlannedFiring;
-import shelfful.week.Portion;
-import shelfful.week.WareLine;
-import shelfful.week.WeekRequest;
 
 /** What is finished after the day it is due, and in which firing. */
 public final class Lateness {
@@ -38,14 +32,8 @@ public final class Lateness {
    * due, or is not finished in it.
    */
   public static int days(WeekRequest request, WareLine line, PlannedFiring firing) {
-    FiringKind kind =
-        request
-            .kiln(firing.kilnId())
-            .flatMap(kiln -> kiln.program(firing.programId()))
-            .orElseThrow()
-            .kind();
-    boolean last = !line.needs().isEmpty() && line.needs().get(line.needs().size() - 1) == kind;
-    return last
+    Program program = request.program(firing).orElseThrow();
+    return line.isFinishedBy(program.kind())
         ? line.batch()
             .due()
             .map(due -> due.until(firing.times().unpacked().toLocalDate(), ChronoUnit.DAYS))
