@@ -39,11 +39,6 @@ public final class PlanAWeek {
     return Optional.ofNullable(best);
   }
 
-  /** How many loads were really planned, for those who measure. */
-  public int loadsPlanned() {
-    return planner.loadsPlanned();
-  }
-
   /**
    * Plans with the effort of the request, which is repeatable.
    *

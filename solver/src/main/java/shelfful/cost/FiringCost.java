@@ -12,23 +12,18 @@ import shelfful.week.WeekRequest;
 /**
  * What one firing takes.
  *
- * @param busy from loading until the kiln is empty again
  * @param handsOn loading and unpacking
  * @param energy empty when neither power nor a reading is known
  * @param money the energy at the tariff; empty without either
  * @param perPiece an equal share of it for every piece, lids not counted; empty for an empty kiln
  */
 public record FiringCost(
-    Duration busy,
-    Duration handsOn,
-    Optional<Energy> energy,
-    OptionalDouble money,
-    OptionalDouble perPiece) {
+    Duration handsOn, Optional<Energy> energy, OptionalDouble money, OptionalDouble perPiece) {
 
   /** Of a firing of a week, whose kiln and program the request has. */
   public static FiringCost of(WeekRequest request, PlannedFiring firing) {
     KilnWork kiln = request.kiln(firing.kilnId()).orElseThrow();
-    Program program = kiln.program(firing.programId()).orElseThrow();
+    Program program = request.program(firing).orElseThrow();
     Optional<Energy> energy = Energy.of(program, kiln.kilowatts());
     Optional<Double> price = request.tariff().map(Tariff::perKilowattHour);
     OptionalDouble money =
@@ -39,11 +34,6 @@ public record FiringCost(
         money.isPresent() && firing.pieces() > 0
             ? OptionalDouble.of(money.getAsDouble() / firing.pieces())
             : OptionalDouble.empty();
-    return new FiringCost(
-        Duration.between(firing.times().loads(), firing.times().unpacked()),
-        program.loading().plus(program.unpacking()),
-        energy,
-        money,
-        perPiece);
+    return new FiringCost(program.loading().plus(program.unpacking()), energy, money, perPiece);
   }
 }

@@ -26,7 +26,6 @@ final class LoadBook {
   private final LoadSource source;
   private final long seed;
   private final Map<Question, Optional<LoadAnswer>> answers = new HashMap<>();
-  private int planned;
 
   private record Question(int program, List<Asked> asked, int steps) {}
 
@@ -34,11 +33,6 @@ final class LoadBook {
     this.studio = studio;
     this.source = source;
     this.seed = seed;
-  }
-
-  /** How many loads were really planned. */
-  int planned() {
-    return planned;
   }
 
   /**
@@ -57,7 +51,6 @@ final class LoadBook {
   }
 
   private Optional<LoadAnswer> plan(KilnProgram program, List<Asked> asked, int steps) {
-    planned++;
     List<Batch> batches = new ArrayList<>();
     for (Asked one : asked) {
       batches.addAll(batches(one.kind(), one.must(), true));

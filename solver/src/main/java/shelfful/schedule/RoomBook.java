@@ -61,9 +61,4 @@ final class RoomBook {
   boolean refuses(KilnProgram program, UnitKind kind) {
     return refused.contains(List.of(program.index(), kind.index()));
   }
-
-  /** Whether some program was found to be unable to take it. */
-  boolean refusesAnywhere(UnitKind kind) {
-    return refused.stream().anyMatch(pair -> pair.get(1) == kind.index());
-  }
 }

@@ -50,11 +50,6 @@ public final class WeekPlanner {
     search.end();
   }
 
-  /** How many loads were really planned. */
-  public int loadsPlanned() {
-    return loads.planned();
-  }
-
   /**
    * Plans, telling of every better week on the way.
    *

@@ -74,11 +74,6 @@ public final class WeekSketch {
     return turns;
   }
 
-  /** The score, or null before the first. */
-  BendableLongScore score() {
-    return score;
-  }
-
   /** What becomes of it. */
   Reckoning reckoning() {
     int[] turnOf = new int[shares.size()];
