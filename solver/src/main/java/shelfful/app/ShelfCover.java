@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shelfful.kiln.ShelfOutline;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 import shelfful.load.Placement;
@@ -26,7 +25,7 @@ final class ShelfCover {
     double shelves =
         load.layers().stream()
             .flatMap(layer -> request.studio().shelf(layer.shelfId()).stream())
-            .mapToDouble(shelf -> area(shelf.outline()))
+            .mapToDouble(shelf -> shelf.outline().squareMillimetres())
             .sum();
     double ware =
         load.layers().stream()
@@ -50,34 +49,5 @@ final class ShelfCover {
 
   private static double area(Outline outline) {
     return Math.PI / 4 * outline.width().millimetres() * outline.depth().millimetres();
-  }
-
-  private static double area(ShelfOutline outline) {
-    if (outline instanceof ShelfOutline.FullRound round) {
-      return round(round.diameter().millimetres());
-    }
-    if (outline instanceof ShelfOutline.HalfRound half) {
-      return round(half.diameter().millimetres()) / 2;
-    }
-    if (outline instanceof ShelfOutline.QuarterRound quarter) {
-      return round(quarter.diameter().millimetres()) / 4;
-    }
-    if (outline instanceof ShelfOutline.Polygon polygon) {
-      return polygon(polygon.sides(), polygon.acrossFlats().millimetres());
-    }
-    if (outline instanceof ShelfOutline.HalfPolygon half) {
-      return polygon(half.sides(), half.acrossFlats().millimetres()) / 2;
-    }
-    ShelfOutline.Rectangle rectangle = (ShelfOutline.Rectangle) outline;
-    return rectangle.width().millimetres() * rectangle.depth().millimetres();
-  }
-
-  private static double round(double across) {
-    return Math.PI / 4 * across * across;
-  }
-
-  /** A regular n-gon of width d across flats has area n (d/2)² tan(π/n). */
-  private static double polygon(int sides, double across) {
-    return sides * across * across / 4 * Math.tan(Math.PI / sides);
   }
 }

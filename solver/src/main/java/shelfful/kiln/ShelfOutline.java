@@ -8,11 +8,19 @@ import shelfful.measure.Length;
  */
 public sealed interface ShelfOutline {
 
+  /** Its area in square millimetres; what a saw cut takes is not left out. */
+  double squareMillimetres();
+
   /** A full disc. */
   record FullRound(Length diameter) implements ShelfOutline {
     /** Refuses a diameter that is not positive. */
     public FullRound {
       requirePositive(diameter);
+    }
+
+    @Override
+    public double squareMillimetres() {
+      return disc(diameter);
     }
   }
 
@@ -27,6 +35,11 @@ public sealed interface ShelfOutline {
     public HalfRound {
       requireCut(diameter, sawCut);
     }
+
+    @Override
+    public double squareMillimetres() {
+      return disc(diameter) / 2;
+    }
   }
 
   /** A quarter of a disc: the part with x and y of at least half the saw cut. */
@@ -34,6 +47,11 @@ public sealed interface ShelfOutline {
     /** Refuses a diameter that is not positive and a cut as wide as the disc. */
     public QuarterRound {
       requireCut(diameter, sawCut);
+    }
+
+    @Override
+    public double squareMillimetres() {
+      return disc(diameter) / 4;
     }
   }
 
@@ -49,6 +67,11 @@ public sealed interface ShelfOutline {
       requireSides(sides);
       requirePositive(acrossFlats);
     }
+
+    @Override
+    public double squareMillimetres() {
+      return polygon(sides, acrossFlats);
+    }
   }
 
   /** Half of such a polygon: the part with y of at least half the saw cut. */
@@ -58,6 +81,11 @@ public sealed interface ShelfOutline {
       requireSides(sides);
       requireCut(acrossFlats, sawCut);
     }
+
+    @Override
+    public double squareMillimetres() {
+      return polygon(sides, acrossFlats) / 2;
+    }
   }
 
   /** A rectangle with its sides along x and y. */
@@ -66,6 +94,11 @@ public sealed interface ShelfOutline {
     public Rectangle {
       requirePositive(width);
       requirePositive(depth);
+    }
+
+    @Override
+    public double squareMillimetres() {
+      return width.millimetres() * depth.millimetres();
     }
   }
 
@@ -87,5 +120,18 @@ public sealed interface ShelfOutline {
     if (sides < 5 || sides > 24) {
       throw new IllegalArgumentException("A polygon must have 5 to 24 sides, not " + sides);
     }
+  }
+
+  private static double disc(Length diameter) {
+    return Math.PI / 4 * square(diameter.millimetres());
+  }
+
+  /** A regular n-gon of width d across flats has area n (d/2)² tan(π/n). */
+  private static double polygon(int sides, Length acrossFlats) {
+    return sides * square(acrossFlats.millimetres() / 2) * Math.tan(Math.PI / sides);
+  }
+
+  private static double square(double value) {
+    return value * value;
   }
 }

@@ -114,37 +114,8 @@ final class RoomEstimate {
     return place.shelfIds().stream()
         .flatMap(id -> studio.shelf(id).stream())
         .map(Shelf::outline)
-        .mapToDouble(RoomEstimate::area)
+        .mapToDouble(ShelfOutline::squareMillimetres)
         .max()
         .orElse(0);
-  }
-
-  private static double area(ShelfOutline outline) {
-    if (outline instanceof ShelfOutline.FullRound round) {
-      return Math.PI / 4 * square(round.diameter().millimetres());
-    }
-    if (outline instanceof ShelfOutline.HalfRound half) {
-      return Math.PI / 8 * square(half.diameter().millimetres());
-    }
-    if (outline instanceof ShelfOutline.QuarterRound quarter) {
-      return Math.PI / 16 * square(quarter.diameter().millimetres());
-    }
-    if (outline instanceof ShelfOutline.Polygon polygon) {
-      return polygon(polygon.sides(), polygon.acrossFlats().millimetres());
-    }
-    if (outline instanceof ShelfOutline.HalfPolygon half) {
-      return polygon(half.sides(), half.acrossFlats().millimetres()) / 2;
-    }
-    ShelfOutline.Rectangle rectangle = (ShelfOutline.Rectangle) outline;
-    return rectangle.width().millimetres() * rectangle.depth().millimetres();
-  }
-
-  /** A regular n-gon of width d across flats has area n (d/2)² tan(π/n). */
-  private static double polygon(int sides, double across) {
-    return sides * square(across / 2) * Math.tan(Math.PI / sides);
-  }
-
-  private static double square(double value) {
-    return value * value;
   }
 }
