@@ -78,6 +78,11 @@ final class FieldWriter {
     return this;
   }
 
+  FieldWriter number(String field, double value) {
+    object.put(field, FileNumber.of(value));
+    return this;
+  }
+
   FieldWriter number(String field, OptionalDouble value) {
     value.ifPresent(present -> object.put(field, FileNumber.of(present)));
     return this;

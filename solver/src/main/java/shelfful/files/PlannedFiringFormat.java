@@ -72,9 +72,7 @@ final class PlannedFiringFormat {
   private record Asked(String kiln, LocalDateTime loads, List<Portion> portions) {}
 
   private static Optional<Portion> portion(FieldReader fields) {
-    String batch = fields.id("batch");
-    List<Integer> numbers = fields.required("numbers", NumberRuns::read, List.of(1));
-    return fields.make(() -> new Portion(batch, numbers));
+    return fields.make(PortionFormat.read(fields));
   }
 
   private Optional<Load> load(FieldReader fields, Program program, Asked asked) {
@@ -128,12 +126,8 @@ final class PlannedFiringFormat {
         .text("unpacks", TimeText.moment(firing.times().unpacks()))
         .text("unpacked", TimeText.moment(firing.times().unpacked()))
         .word("hold", firing.hold())
-        .objects("portions", firing.portions(), PlannedFiringFormat::write);
+        .objects("portions", firing.portions(), PortionFormat::write);
     firing.load().ifPresent(load -> fields.object("load", load, PlannedFiringFormat::write));
-  }
-
-  private static void write(Portion portion, FieldWriter fields) {
-    fields.text("batch", portion.batchId()).text("numbers", NumberRuns.written(portion.numbers()));
   }
 
   private static void write(Load load, FieldWriter fields) {

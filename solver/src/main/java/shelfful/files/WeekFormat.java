@@ -120,7 +120,7 @@ final class WeekFormat {
                     tariff,
                     (price, inner) ->
                         inner
-                            .percent("perKilowattHour", price.perKilowattHour())
+                            .number("perKilowattHour", price.perKilowattHour())
                             .text("currency", price.currency())));
     fields
         .texts("together", asked.together())

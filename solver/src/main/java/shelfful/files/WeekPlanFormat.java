@@ -2,6 +2,7 @@ package shelfful.files;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import shelfful.ware.FiringKind;
 import shelfful.week.Late;
 import shelfful.week.PlannedFiring;
@@ -30,14 +31,12 @@ final class WeekPlanFormat {
   }
 
   private static Optional<Waiting> waiting(FieldReader fields) {
-    String batch = fields.id("batch");
-    List<Integer> numbers = fields.required("numbers", NumberRuns::read, List.of(1));
+    Supplier<Portion> portion = PortionFormat.read(fields);
     FiringKind kind = fields.choice("missing", FiringKind.class);
     Waiting.Reason reason = fields.choice("reason", Waiting.Reason.class);
     String sentence = fields.required("sentence", FieldReader::text, "");
     String mend = fields.required("mend", FieldReader::text, "");
-    return fields.make(
-        () -> new Waiting(new Portion(batch, numbers), kind, reason, sentence, mend));
+    return fields.make(() -> new Waiting(portion.get(), kind, reason, sentence, mend));
   }
 
   private static Optional<Late> late(FieldReader fields) {
@@ -51,17 +50,7 @@ final class WeekPlanFormat {
     WeekFormat.writeShort(plan.request(), fields);
     fields
         .objects("firings", plan.firings(), PlannedFiringFormat::write)
-        .objects(
-            "waiting",
-            plan.waiting(),
-            (waiting, inner) ->
-                inner
-                    .text("batch", waiting.portion().batchId())
-                    .text("numbers", NumberRuns.written(waiting.portion().numbers()))
-                    .word("missing", waiting.kind())
-                    .word("reason", waiting.reason())
-                    .text("sentence", waiting.sentence())
-                    .text("mend", waiting.mend()))
+        .objects("waiting", plan.waiting(), WeekPlanFormat::write)
         .objects(
             "late",
             plan.late(),
@@ -71,5 +60,14 @@ final class WeekPlanFormat {
                     .whole("pieces", late.pieces())
                     .whole("days", late.days()));
     WeekFormat.writeLong(plan.request(), fields);
+  }
+
+  private static void write(Waiting waiting, FieldWriter fields) {
+    PortionFormat.write(waiting.portion(), fields);
+    fields
+        .word("missing", waiting.kind())
+        .word("reason", waiting.reason())
+        .text("sentence", waiting.sentence())
+        .text("mend", waiting.mend());
   }
 }
