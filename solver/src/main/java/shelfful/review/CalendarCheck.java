@@ -13,7 +13,7 @@ import shelfful.week.WeekPlan;
  */
 final class CalendarCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     for (PlannedFiring firing : plan.firings()) {
       KilnCalendar calendar = plan.request().kiln(firing.kilnId()).orElseThrow().calendar();
       FiringTimes times = firing.times();

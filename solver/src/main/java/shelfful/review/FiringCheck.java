@@ -9,7 +9,7 @@ import shelfful.week.WeekPlan;
 /** Whether each firing takes the time its program takes, within the week. */
 final class FiringCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     for (PlannedFiring firing : plan.firings()) {
       Program program = plan.request().program(firing).orElseThrow();
       times(firing, program, findings);

@@ -8,7 +8,7 @@ import shelfful.week.WeekPlan;
 /** Whether held firings stay as they were, and no other claims to be held. */
 final class HeldCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     for (PlannedFiring held : plan.request().held()) {
       Optional<PlannedFiring> now = plan.firing(held.id());
       if (now.isEmpty() || !keeps(held, now.get())) {

@@ -14,8 +14,7 @@ import shelfful.week.WeekPlan;
 /** Whether the week says of just those pieces that they are late that are, by as many days. */
 final class LateCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
-    Ways ways = new Ways(plan);
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     Map<String, Integer> derived = new TreeMap<>();
     for (WareLine line : plan.request().lines()) {
       if (!line.needs().isEmpty() && line.batch().due().isPresent()) {

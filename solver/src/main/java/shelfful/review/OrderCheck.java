@@ -11,8 +11,7 @@ import shelfful.week.WeekPlan;
 /** Which orders that asked to go together do not. */
 final class OrderCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
-    Ways ways = new Ways(plan);
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     Map<String, Set<String>> places = new TreeMap<>();
     for (WareLine line : plan.request().lines()) {
       String order = line.batch().order().filter(plan.request().together()::contains).orElse("");

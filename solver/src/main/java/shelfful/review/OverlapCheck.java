@@ -7,7 +7,7 @@ import shelfful.week.WeekPlan;
 /** Whether no two firings are in one kiln at one time. */
 final class OverlapCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     List<PlannedFiring> firings = plan.firings();
     for (int i = 0; i < firings.size(); i++) {
       for (int j = i + 1; j < firings.size(); j++) {

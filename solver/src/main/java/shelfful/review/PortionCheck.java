@@ -13,7 +13,7 @@ import shelfful.week.WeekPlan;
 /** Whether each load is of the pieces, the kiln and the program that the week says. */
 final class PortionCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     for (PlannedFiring firing : plan.firings()) {
       if (firing.load().isPresent() && !agrees(plan, firing, firing.load().get())) {
         findings.firing(

@@ -16,7 +16,7 @@ import shelfful.week.WeekPlan;
 /** Whether every piece that misses a firing is said to wait, once, for the first one it misses. */
 final class WaitingCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     Map<String, Waiting> said = new HashMap<>();
     for (Waiting waiting : plan.waiting()) {
       String id = waiting.portion().batchId();
@@ -33,7 +33,6 @@ final class WaitingCheck implements WeekCheck {
             "Batch " + id + " is said to have no program, but a kiln has one.");
       }
     }
-    Ways ways = new Ways(plan);
     for (WareLine line : plan.request().lines()) {
       for (int number = 1; number <= line.batch().quantity(); number++) {
         piece(ways, line, number, said.get(line.batch().id() + "#" + number), findings);

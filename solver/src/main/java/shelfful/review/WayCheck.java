@@ -13,8 +13,7 @@ import shelfful.week.WeekPlan;
  */
 final class WayCheck implements WeekCheck {
   @Override
-  public void judge(WeekPlan plan, WeekFindings findings) {
-    Ways ways = new Ways(plan);
+  public void judge(WeekPlan plan, Ways ways, WeekFindings findings) {
     for (WareLine line : plan.request().lines()) {
       for (int number = 1; number <= line.batch().quantity(); number++) {
         piece(plan, ways, line, number, findings);

@@ -4,5 +4,10 @@ import shelfful.week.WeekPlan;
 
 /** Looks at one side of a week. */
 interface WeekCheck {
-  void judge(WeekPlan plan, WeekFindings findings);
+  /**
+   * Notes what is wrong.
+   *
+   * @param ways of the pieces of this plan
+   */
+  void judge(WeekPlan plan, Ways ways, WeekFindings findings);
 }

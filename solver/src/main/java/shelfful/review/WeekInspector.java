@@ -29,7 +29,8 @@ public final class WeekInspector {
     if (findings.isBroken()) {
       return new WeekInspection.Failed(findings.brokenFirst());
     }
-    CHECKS.forEach(check -> check.judge(plan, findings));
+    Ways ways = new Ways(plan);
+    CHECKS.forEach(check -> check.judge(plan, ways, findings));
     Map<String, InspectedLoad> loads = new HashMap<>();
     for (PlannedFiring firing : plan.firings()) {
       Optional<InspectedLoad> load = LoadCheck.judge(firing, findings);
