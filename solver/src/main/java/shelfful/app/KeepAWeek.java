@@ -7,10 +7,8 @@ import java.util.Optional;
 import shelfful.calendar.WeekCalendar;
 import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.Printing;
-import shelfful.files.AtomicSave;
 import shelfful.files.Problem;
 import shelfful.files.ReadResult;
-import shelfful.files.SaveFailed;
 import shelfful.files.WeekReader;
 import shelfful.files.WeekWriter;
 import shelfful.inspect.InspectedLoad;
@@ -69,12 +67,12 @@ public final class KeepAWeek {
 
   /** Saves the plan; empty, or a sentence that says why it could not. */
   public static Optional<String> save(InspectedWeek week, Path file) {
-    return save(WeekWriter.bytes(week), file);
+    return SaveALoad.save(WeekWriter.bytes(week), file);
   }
 
   /** Saves the plan as iCalendar; empty, or a sentence that says why it could not. */
   public static Optional<String> calendar(InspectedWeek week, Path file) {
-    return save(WeekCalendar.bytes(week, Instant.now()), file);
+    return SaveALoad.save(WeekCalendar.bytes(week, Instant.now()), file);
   }
 
   /**
@@ -95,14 +93,5 @@ public final class KeepAWeek {
       }
     }
     return Optional.empty();
-  }
-
-  private static Optional<String> save(byte[] bytes, Path file) {
-    try {
-      AtomicSave.save(file, bytes);
-      return Optional.empty();
-    } catch (SaveFailed failed) {
-      return Optional.of(failed.sentence());
-    }
   }
 }

@@ -23,7 +23,8 @@ public final class SaveALoad {
     return save(PdfSurface.bytes(drawing), file);
   }
 
-  private static Optional<String> save(byte[] bytes, Path file) {
+  /** Saves a file in one step; empty, or a sentence that says why it could not. */
+  static Optional<String> save(byte[] bytes, Path file) {
     try {
       AtomicSave.save(file, bytes);
       return Optional.empty();

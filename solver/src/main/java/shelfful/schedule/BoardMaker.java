@@ -1,7 +1,6 @@
 package shelfful.schedule;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -81,9 +80,7 @@ final class BoardMaker {
         goesIn,
         ground.glazing(),
         orders.size(),
-        shares.stream()
-            .sorted(Comparator.comparingLong(Share::wanted).thenComparingInt(Share::index))
-            .toList(),
+        shares.stream().sorted(Share.BY_WANTED).toList(),
         new ShareTable(shares, ground.programs().size(), tables.size()));
   }
 

@@ -19,11 +19,7 @@ public final class FiringClock {
    */
   public static Optional<FiringTimes> loadedAt(
       WeekRequest request, KilnWork work, Program program, LocalDateTime loads) {
-    MinuteClock clock = new MinuteClock(request);
-    KilnProgram inKiln = new KilnProgram(0, 0, work.kilnId(), program);
-    return new Timetable(request, work, List.of())
-        .loadedAt(inKiln, clock.minute(loads))
-        .map(turn -> FiringTimes.of(program, clock.time(turn.loads()), clock.time(turn.unpacks())));
+    return times(request, work, program, loads, Timetable::loadedAt);
   }
 
   /**
@@ -32,10 +28,21 @@ public final class FiringClock {
    */
   public static Optional<FiringTimes> next(
       WeekRequest request, KilnWork work, Program program, LocalDateTime notBefore) {
+    return times(request, work, program, notBefore, Timetable::next);
+  }
+
+  /** One of the questions that a timetable answers in minutes. */
+  private interface Question {
+    Optional<Turnaround> ask(Timetable table, KilnProgram program, long minute);
+  }
+
+  private static Optional<FiringTimes> times(
+      WeekRequest request, KilnWork work, Program program, LocalDateTime time, Question question) {
     MinuteClock clock = new MinuteClock(request);
+    Timetable table = new Timetable(request, work, List.of());
     KilnProgram inKiln = new KilnProgram(0, 0, work.kilnId(), program);
-    return new Timetable(request, work, List.of())
-        .next(inKiln, clock.minute(notBefore))
+    return question
+        .ask(table, inKiln, clock.minute(time))
         .map(turn -> FiringTimes.of(program, clock.time(turn.loads()), clock.time(turn.unpacks())));
   }
 }

@@ -75,7 +75,7 @@ final class FiringMaker {
         offers.stream().filter(Offered::must).count() == in.stream().filter(Offered::must).count();
     Optional<RealFiring> firing =
         in.isEmpty()
-            ? held.map(FiringMaker::empty)
+            ? held.map(HeldTurn::leftEmpty)
             : Optional.of(firing(found, turn, held, answer.orElseThrow(), in));
     return new Made(program.program().kind(), firing, taken, asThought);
   }
@@ -88,11 +88,6 @@ final class FiringMaker {
           asked.add(new Asked(kind, must, list.size() - must));
         });
     return asked;
-  }
-
-  private static RealFiring empty(HeldTurn held) {
-    return new RealFiring(
-        held.program(), held.times(), List.of(), Optional.empty(), Optional.of(held.firing()));
   }
 
   private static UnitKind unit(Share share) {
@@ -112,9 +107,7 @@ final class FiringMaker {
     }
     List<Going> going = new ArrayList<>();
     numbers.forEach((lot, all) -> going.add(new Going(lots.get(lot), List.copyOf(all))));
-    Load load =
-        new LoadNaming(ground.request(), program, going)
-            .named(answer, going, answer.load().request().steps(), times.loads());
+    Load load = new LoadNaming(ground.request(), program, going).named(answer, times);
     return new RealFiring(program, times, going, Optional.of(load), held.map(HeldTurn::firing));
   }
 
@@ -171,7 +164,7 @@ final class FiringMaker {
     return Arrays.stream(found.sharesOf(turn.index()))
         .mapToObj(found.board().shares()::get)
         .filter(found::goes)
-        .sorted(Comparator.comparingLong(Share::wanted).thenComparingInt(Share::index))
+        .sorted(Share.BY_WANTED)
         .toList();
   }
 

@@ -1,5 +1,7 @@
 package shelfful.schedule;
 
+import java.util.List;
+import java.util.Optional;
 import shelfful.week.PlannedFiring;
 
 /**
@@ -9,4 +11,10 @@ import shelfful.week.PlannedFiring;
  * @param program of it
  * @param times of it
  */
-record HeldTurn(PlannedFiring firing, KilnProgram program, Turnaround times) {}
+record HeldTurn(PlannedFiring firing, KilnProgram program, Turnaround times) {
+
+  /** The firing when nothing goes into it. */
+  RealFiring leftEmpty() {
+    return new RealFiring(program, times, List.of(), Optional.empty(), Optional.of(firing));
+  }
+}

@@ -57,7 +57,7 @@ final class Hurry {
 
   private List<Turn> earlier(Share share) {
     long latest = now.goes(share) ? now.times(now.turnOf(share)).unpacked() : Long.MAX_VALUE;
-    long ready = share.before() < 0 ? share.chunk().ready() : bisqued(share);
+    long ready = ready(share);
     List<Turn> turns = new ArrayList<>();
     for (Turn turn : board.turns()) {
       Turnaround times = now.times(turn.index());
@@ -69,7 +69,11 @@ final class Hurry {
     return turns;
   }
 
-  private long bisqued(Share share) {
+  /** When it can go in as things are; −1 when it never can. */
+  private long ready(Share share) {
+    if (share.before() < 0) {
+      return share.chunk().ready();
+    }
     Share before = board.shares().get(share.before());
     return now.goes(before) ? now.times(now.turnOf(before)).unpacked() + board.glazing() : -1;
   }
@@ -117,7 +121,7 @@ final class Hurry {
   private boolean hasRoom(Share share, int turn) {
     KilnProgram program = now.program(turn);
     long least = now.times(turn).loads();
-    long ready = share.before() < 0 ? share.chunk().ready() : bisqued(share);
+    long ready = ready(share);
     return share.fits(program)
         && ready >= 0
         && ready <= least

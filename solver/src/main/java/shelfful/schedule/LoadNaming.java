@@ -25,12 +25,14 @@ import shelfful.week.WeekRequest;
 final class LoadNaming {
   private final WeekRequest request;
   private final KilnProgram program;
+  private final List<Going> going;
   private final FiringKind kind;
   private final Map<String, TreeMap<Integer, Integer>> local = new HashMap<>();
 
   LoadNaming(WeekRequest request, KilnProgram program, List<Going> going) {
     this.request = request;
     this.program = program;
+    this.going = List.copyOf(going);
     this.kind = program.program().kind();
     for (Going one : going) {
       for (WareLine line : one.lot().going(kind)) {
@@ -50,10 +52,11 @@ final class LoadNaming {
   /**
    * The load under its real names.
    *
-   * @param units what stands in the load, by kind; as many as go of each kind
+   * @param answer a load in which as many units of each kind stand as go
+   * @param times when it is fired
    */
-  Load named(LoadAnswer answer, List<Going> going, long steps, long loadsMinute) {
-    Map<String, String> names = names(answer, going);
+  Load named(LoadAnswer answer, Turnaround times) {
+    Map<String, String> names = names(answer);
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : answer.load().layers()) {
       List<Placement> placements =
@@ -68,9 +71,9 @@ final class LoadNaming {
             batches(),
             program.program().in(program.kilnId()),
             Optional.empty(),
-            Optional.of(new MinuteClock(request).time(loadsMinute).toLocalDate()),
+            Optional.of(new MinuteClock(request).time(times.loads()).toLocalDate()),
             request.effort().seed(),
-            steps);
+            answer.load().request().steps());
     return new Load(asked, answer.load().columnPlanId(), layers, answer.load().posts(), List.of());
   }
 
@@ -81,7 +84,7 @@ final class LoadNaming {
         .toList();
   }
 
-  private Map<String, String> names(LoadAnswer answer, List<Going> going) {
+  private Map<String, String> names(LoadAnswer answer) {
     Map<String, String> names = new HashMap<>();
     Map<UnitKind, Integer> used = new HashMap<>();
     List<Going> ordered =

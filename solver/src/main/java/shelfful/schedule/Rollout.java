@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import shelfful.schedule.RealFiring.Going;
 import shelfful.ware.FiringKind;
 import shelfful.week.Span;
 
@@ -92,7 +91,7 @@ final class Rollout {
       fresh = false;
     }
     boolean complete = !stop.getAsBoolean();
-    held.forEach(this::leaveEmpty);
+    held.forEach(turn -> firings.add(turn.leftEmpty()));
     return new Rolled(firings, open, complete);
   }
 
@@ -149,16 +148,6 @@ final class Rollout {
             new Span(
                 ground.clock().time(firing.times().loads()),
                 ground.clock().time(firing.times().unpacked())));
-  }
-
-  private void leaveEmpty(HeldTurn turn) {
-    firings.add(
-        new RealFiring(
-            turn.program(),
-            turn.times(),
-            List.<Going>of(),
-            Optional.empty(),
-            Optional.of(turn.firing())));
   }
 
   private Map<RealFiring, Hint> hints(List<RealFiring> before) {

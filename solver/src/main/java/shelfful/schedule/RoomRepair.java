@@ -1,7 +1,6 @@
 package shelfful.schedule;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -58,7 +57,7 @@ final class RoomRepair {
         }
       }
     }
-    return WeekSketch.of(board, Arrays.copyOf(turnOf, turnOf.length), programOf);
+    return WeekSketch.of(board, turnOf, programOf);
   }
 
   private boolean hasRoom(Share share, int turn) {

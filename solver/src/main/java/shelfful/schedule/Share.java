@@ -1,5 +1,6 @@
 package shelfful.schedule;
 
+import java.util.Comparator;
 import java.util.List;
 import shelfful.ware.FiringKind;
 
@@ -54,9 +55,9 @@ record Share(
     static final KilnDay NONE = new KilnDay(-1, 0);
   }
 
-  long ready() {
-    return before < 0 ? chunk.ready() : 0;
-  }
+  /** What is wanted first before the rest. */
+  static final Comparator<Share> BY_WANTED =
+      Comparator.comparingLong(Share::wanted).thenComparingInt(Share::index);
 
   boolean fits(KilnProgram program) {
     return taken.get(program.index());

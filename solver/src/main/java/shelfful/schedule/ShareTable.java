@@ -1,6 +1,5 @@
 package shelfful.schedule;
 
-import java.util.Comparator;
 import java.util.List;
 
 /** The figures of all shares laid out in arrays, since a search asks for them millions of times. */
@@ -37,10 +36,7 @@ final class ShareTable {
         usage[kiln][index] = share.usage(kiln);
       }
     }
-    List<Share> sorted =
-        shares.stream()
-            .sorted(Comparator.comparingLong(Share::wanted).thenComparingInt(Share::index))
-            .toList();
+    List<Share> sorted = shares.stream().sorted(Share.BY_WANTED).toList();
     byWanted = new int[programs][];
     for (int program = 0; program < programs; program++) {
       boolean[] fitting = fits[program];

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import shelfful.ware.FiringKind;
 
 /** Carries a sketch over from one search to the next, when the firing in front has been fired. */
@@ -39,10 +40,13 @@ final class Sketching {
 
   private static WeekSketch best(List<WeekSketch> sketches) {
     WeekSketch best = sketches.get(0);
-    for (WeekSketch sketch : sketches) {
-      boolean better =
-          WeekScorer.score(sketch.reckoning()).compareTo(WeekScorer.score(best.reckoning())) > 0;
-      best = better ? sketch : best;
+    BendableLongScore most = WeekScorer.score(best.reckoning());
+    for (WeekSketch sketch : sketches.subList(1, sketches.size())) {
+      BendableLongScore score = WeekScorer.score(sketch.reckoning());
+      if (score.compareTo(most) > 0) {
+        best = sketch;
+        most = score;
+      }
     }
     return best;
   }
