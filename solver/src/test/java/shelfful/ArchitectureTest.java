@@ -97,6 +97,7 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule figuresKnowTheRecords = only("figures", "record");
 
+  @ArchTest
   static final ArchRule weekKnowsTheDomain =
       only("week", "load", "studio", "kiln", "ware", "measure");
 
