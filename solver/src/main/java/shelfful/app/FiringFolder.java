@@ -11,6 +11,7 @@ import shelfful.files.FigureTable;
 import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
+import shelfful.files.ShortText;
 import shelfful.files.UnpackingNote;
 import shelfful.inspect.InspectedLoad;
 import shelfful.record.FiringRecord;
@@ -24,7 +25,6 @@ import shelfful.record.UnpackedFiring;
  */
 public final class FiringFolder {
   private static final String CAUSES = "causes.txt";
-  private static final int LONGEST_CAUSE = 60;
 
   private final Path folder;
   private final KeepFirings firings;
@@ -122,21 +122,24 @@ public final class FiringFolder {
   public List<String> causes() {
     return KeepAFile.read(folder.resolve(CAUSES))
         .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
-        .map(text -> text.lines().map(String::strip).filter(FiringFolder::isCause).toList())
+        .map(text -> text.lines().map(String::strip).filter(FiringFolder::isSound).toList())
         .orElse(List.of());
   }
 
   /** Keeps the list of causes; empty, or why it could not be saved. */
   public Optional<String> keepCauses(List<String> causes) {
-    String text = String.join("\n", causes.stream().filter(FiringFolder::isCause).toList()) + "\n";
+    String text = String.join("\n", causes.stream().filter(FiringFolder::isSound).toList()) + "\n";
     return KeepAFile.save(folder.resolve(CAUSES), text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** Whether a text may stand as a cause: not empty, at most 60 letters, none that controls. */
-  public static boolean isCause(String text) {
-    return !text.isBlank()
-        && text.length() <= LONGEST_CAUSE
-        && text.chars().noneMatch(Character::isISOControl);
+  /** Whether a text may be kept as a cause or a program; see {@link ShortText}. */
+  public static boolean isSound(String text) {
+    return ShortText.isSound(text);
+  }
+
+  /** The most characters of such a text. */
+  public static int longest() {
+    return ShortText.LONGEST;
   }
 
   /** The bytes of a table of figures for a spreadsheet; no cell can run as a formula there. */

@@ -14,7 +14,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
 import shelfful.files.SaveFailed;
+import shelfful.files.ShortText;
 import shelfful.measure.Cone;
+import shelfful.measure.TextReading;
 import shelfful.record.FiringCourse;
 import shelfful.record.UnpackedFiring;
 import shelfful.record.WitnessCone;
@@ -74,15 +76,18 @@ final class RecordNoteCommand implements Callable<Integer> {
       return ExitCodes.BAD_INPUT;
     }
     Optional<List<WitnessCone>> reached = reached();
+    Optional<String> run = Optional.ofNullable(program).flatMap(text -> sound("--program", text));
     if (reached.isEmpty()
+        || program != null && run.isEmpty()
         || !areWithin(MOST_HOURS, hoursUp, hoursDown)
         || !areWithin(MOST_METER, meterStart, meterEnd)) {
       return ExitCodes.BAD_INPUT;
     }
-    return noted(firing.get(), reached.get());
+    return noted(firing.get(), run, reached.get());
   }
 
-  private int noted(UnpackedFiring firing, List<WitnessCone> reached) throws SaveFailed {
+  private int noted(UnpackedFiring firing, Optional<String> run, List<WitnessCone> reached)
+      throws SaveFailed {
     FiringCourse was = firing.record().course();
     Optional<Long> start = thousandths(meterStart).or(was::meterStart);
     Optional<Long> end = thousandths(meterEnd).or(was::meterEnd);
@@ -92,7 +97,7 @@ final class RecordNoteCommand implements Callable<Integer> {
     }
     FiringCourse course =
         new FiringCourse(
-            Optional.ofNullable(program).or(was::program),
+            run.or(was::program),
             reached.isEmpty() ? was.cones() : reached,
             minutes(hoursUp).or(was::minutesUp),
             minutes(hoursDown).or(was::minutesDown),
@@ -113,9 +118,22 @@ final class RecordNoteCommand implements Callable<Integer> {
             "--cone: there is no cone " + one.getValue() + ". Write it as top=6 or top=06.");
         return Optional.empty();
       }
-      reached.add(new WitnessCone(one.getKey(), cone.get()));
+      Optional<String> place = sound("--cone, place", one.getKey());
+      if (place.isEmpty()) {
+        return Optional.empty();
+      }
+      reached.add(new WitnessCone(place.get(), cone.get()));
     }
     return Optional.of(reached);
+  }
+
+  /** A text as the file keeps it, or empty with the reason told. */
+  private Optional<String> sound(String option, String typed) {
+    TextReading<String> text = ShortText.read(typed);
+    if (text instanceof TextReading.Refused<String> refused) {
+      err.println(option + ": " + refused.wrong() + " " + refused.mend());
+    }
+    return text.value();
   }
 
   private boolean areWithin(BigDecimal most, BigDecimal... values) {

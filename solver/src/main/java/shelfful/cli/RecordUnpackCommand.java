@@ -14,6 +14,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shelfful.app.KeepFirings;
 import shelfful.files.SaveFailed;
+import shelfful.files.ShortText;
+import shelfful.measure.TextReading;
 import shelfful.record.FiringRecord;
 import shelfful.record.Grade;
 import shelfful.record.PieceResult;
@@ -32,8 +34,6 @@ import shelfful.record.UnpackedFiring;
           + " \"B01-003=second:crawled\" --rest-good"
     })
 final class RecordUnpackCommand implements Callable<Integer> {
-  private static final int LONGEST_CAUSE = 80;
-
   private final PrintStream out;
   private final PrintStream err;
 
@@ -116,18 +116,20 @@ final class RecordUnpackCommand implements Callable<Integer> {
   private Optional<PieceResult> result(String piece, String told, FiringRecord record) {
     int colon = told.indexOf(':');
     String word = colon < 0 ? told : told.substring(0, colon);
-    String cause = colon < 0 ? "" : told.substring(colon + 1).strip();
+    Optional<TextReading<String>> cause =
+        Optional.of(colon < 0 ? "" : told.substring(colon + 1))
+            .filter(text -> !text.isBlank())
+            .map(ShortText::read);
     Optional<Grade> grade = grade(word);
-    boolean harmless =
-        cause.length() <= LONGEST_CAUSE && cause.chars().noneMatch(Character::isISOControl);
     if (!record.holds(piece)) {
       err.println("--piece: no piece " + piece + " stood in this firing.");
-    } else if (grade.isEmpty() || grade.get() == Grade.GOOD && !cause.isEmpty() || !harmless) {
+    } else if (grade.isEmpty() || grade.get() == Grade.GOOD && cause.isPresent()) {
       err.println(
           "--piece: write " + piece + "=good, " + piece + "=second:crawled or " + piece + "=lost.");
+    } else if (cause.orElse(null) instanceof TextReading.Refused<String> refused) {
+      err.println("--piece " + piece + ", cause: " + refused.wrong() + " " + refused.mend());
     } else {
-      return Optional.of(
-          new PieceResult(piece, grade.get(), Optional.of(cause).filter(c -> !c.isEmpty())));
+      return Optional.of(new PieceResult(piece, grade.get(), cause.flatMap(TextReading::value)));
     }
     return Optional.empty();
   }

@@ -55,7 +55,7 @@ final class PhoneUnpacking {
         + Markup.name(piece.form() + ", " + piece.glaze())
         + "</span><select aria-label=\"grade\">"
         + GRADES
-        + "</select><input type=\"text\" list=\"causes\" maxlength=\"60\" aria-label=\"cause\""
+        + "</select><input type=\"text\" list=\"causes\" maxlength=\"80\" aria-label=\"cause\""
         + " placeholder=\"cause\"/></li>\n";
   }
 

@@ -11,7 +11,7 @@ import shelfful.measure.TextReading;
  */
 final class FileName {
   private static final int LONGEST_ID = 40;
-  private static final int LONGEST_NAME = 80;
+  static final int LONGEST_NAME = 80;
   private static final int LONGEST_NOTE = 2000;
 
   private static final Pattern ID =

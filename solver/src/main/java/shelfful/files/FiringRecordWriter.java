@@ -10,10 +10,15 @@ public final class FiringRecordWriter {
   /**
    * Saves the firing, keeping the version before as {@code name.bak}.
    *
-   * @throws SaveFailed with the old file untouched
+   * @throws SaveFailed with the old file untouched; also when what was noted could not be read back
    */
   public static void write(FiringRecord record, Path file) throws SaveFailed {
-    AtomicSave.save(file, bytes(record));
+    byte[] bytes = bytes(record);
+    ReadResult<FiringRecord> back = FiringRecordReader.read(FileBytes.nameOf(file), bytes);
+    if (back.found().isEmpty()) {
+      throw SaveFailed.unreadable(back.problems().get(0));
+    }
+    AtomicSave.save(file, bytes);
   }
 
   /** The bytes of the file; the same firing gives the same bytes on every computer. */

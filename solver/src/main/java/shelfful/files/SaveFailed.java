@@ -11,6 +11,11 @@ public final class SaveFailed extends Exception {
     super(sentence, cause);
   }
 
+  /** For what the reader of such a file would refuse; it is refused before anything is written. */
+  static SaveFailed unreadable(Problem problem) {
+    return new SaveFailed(problem.sentence() + " Nothing was saved.", null);
+  }
+
   /** What to tell the person. */
   public String sentence() {
     return getMessage();

@@ -23,11 +23,14 @@ public final class UnpackingLog {
   /**
    * Adds results and forces them to the disk.
    *
-   * @throws SaveFailed when they could not be written; what was in the file before is still there
+   * @throws SaveFailed when they could not be written or could not be read back; what was in the
+   *     file before is still there
    */
   public static void append(List<PieceResult> results, Path file) throws SaveFailed {
     StringBuilder lines = new StringBuilder();
-    results.forEach(result -> lines.append(UnpackingLine.of(result)).append('\n'));
+    for (PieceResult result : results) {
+      lines.append(readable(result, file)).append('\n');
+    }
     try (FileChannel channel =
         FileChannel.open(
             file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
@@ -45,6 +48,18 @@ public final class UnpackingLog {
               + " in it before is still there.",
           e);
     }
+  }
+
+  private static String readable(PieceResult result, Path file) throws SaveFailed {
+    String line = UnpackingLine.of(result);
+    Problems problems = new Problems(FileBytes.nameOf(file));
+    if (UnpackingLine.read(line, 1, problems).isEmpty()) {
+      Problem problem = problems.all().get(0);
+      String where = "piece " + Shown.text(result.pieceId());
+      throw SaveFailed.unreadable(
+          new Problem(problem.file(), where, problem.field(), problem.wrong(), problem.mend()));
+    }
+    return line;
   }
 
   private static boolean endsInTheMiddle(FileChannel channel, long size) throws IOException {

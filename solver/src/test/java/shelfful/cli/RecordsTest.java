@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,6 +24,26 @@ import shelfful.record.UnpackedFiring;
 /** From plan to table by the command line, nothing typed twice. */
 class RecordsTest {
   private static final String PLAN = "src/test/resources/shelfful/drawing/list-60.plan.json";
+
+  private static final List<String> SOUND =
+      List.of("slow | 6", "Gro\u0308\u00dfe", " a ", "a".repeat(61), "b".repeat(80));
+
+  private static final List<String> ODD_TEXTS =
+      Stream.concat(
+              Stream.of(
+                  "",
+                  "   ",
+                  "c".repeat(81),
+                  "two\nlines",
+                  "tab\there",
+                  "bell\u0007",
+                  "\u202eturned",
+                  "zero\u200bwide",
+                  "half \ud800 letter",
+                  "line\u2028separator",
+                  "mark\ufeff"),
+              SOUND.stream())
+          .toList();
 
   @TempDir private Path folder;
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -91,6 +112,52 @@ class RecordsTest {
     assertThat(run("record", "note", firing, "--cone", "top=60")).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(told()).contains("no cone 60");
     assertThat(Path.of(firing)).hasBinaryContent(before);
+  }
+
+  /**
+   * Texts of every odd kind: those that are taken are read back, those that are not change nothing.
+   */
+  @Test
+  void whateverIsNotedIsReadBack() throws IOException {
+    for (String text : ODD_TEXTS) {
+      for (String[] given :
+          List.of(
+              new String[] {"record", "note", firing, "--program", text},
+              new String[] {"record", "note", firing, "--cone", text + "=6"})) {
+        byte[] before = Files.readAllBytes(Path.of(firing));
+        int code = run(given);
+        assertThat(code).as(given[3] + " " + text).isIn(ExitCodes.DONE, ExitCodes.BAD_INPUT);
+        assertThat(code == ExitCodes.DONE).as(text).isEqualTo(SOUND.contains(text));
+        assertThat(KeepFirings.open(Path.of(firing))).as(text).isInstanceOf(Opened.Ready.class);
+        if (code != ExitCodes.DONE) {
+          assertThat(told()).contains(given[3]).doesNotContain("fault of the program");
+          assertThat(Path.of(firing)).hasBinaryContent(before);
+        }
+      }
+    }
+    assertThat(opened().record().course().program()).contains("b".repeat(80));
+    assertThat(opened().record().course().cones().get(0).place()).isEqualTo("b".repeat(80));
+  }
+
+  @Test
+  void whateverCauseIsTakenIsReadBack() {
+    String piece = opened().record().pieces().get(3).pieceId();
+    for (String text : ODD_TEXTS) {
+      List<PieceResult> before = opened().results();
+      int code = run("record", "unpack", firing, "--piece", piece + "=lost:" + text);
+      Opened.Ready<UnpackedFiring> read =
+          (Opened.Ready<UnpackedFiring>) KeepFirings.open(Path.of(firing));
+      assertThat(read.notes()).as(text).isEmpty();
+      if (text.isBlank() || SOUND.contains(text)) {
+        assertThat(code).as(told()).isEqualTo(ExitCodes.DONE);
+        assertThat(read.value().result(piece).orElseThrow().cause().orElse(""))
+            .isEqualTo(Normalizer.normalize(text.strip(), Normalizer.Form.NFC));
+      } else {
+        assertThat(code).as(text).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(told()).contains("--piece " + piece).contains("cause");
+        assertThat(read.value().results()).isEqualTo(before);
+      }
+    }
   }
 
   @Test

@@ -1,17 +1,22 @@
 package shelfful.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import shelfful.measure.Cone;
 import shelfful.record.FiringCourse;
 import shelfful.record.FiringRecord;
 import shelfful.record.WitnessCone;
 
 class FiringRecordRoundTripTest {
+  @TempDir private Path folder;
+
   private static FiringRecord noted() {
     return UnpackingNoteTest.record()
         .with(
@@ -41,6 +46,23 @@ class FiringRecordRoundTripTest {
       assertThat(read.found()).contains(record);
       assertThat(text(read.found().get())).isEqualTo(text(record));
     }
+  }
+
+  @Test
+  void writesNothingThatCouldNotBeReadBack() {
+    Path file = folder.resolve("f.firing.json");
+    FiringCourse unreadable =
+        new FiringCourse(
+            Optional.of("two\nlines"),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    assertThatThrownBy(() -> FiringRecordWriter.write(noted().with(unreadable), file))
+        .isInstanceOf(SaveFailed.class)
+        .hasMessageContainingAll("f.firing.json", "/course/program", "Nothing was saved");
+    assertThat(file).doesNotExist();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package shelfful.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -41,6 +42,18 @@ class UnpackingLogTest {
     ReadResult<List<PieceResult>> read = UnpackingLog.read(file);
     assertThat(read.problems()).isEmpty();
     assertThat(read.found()).contains(results(0, 5));
+  }
+
+  @Test
+  void addsNothingThatCouldNotBeReadBack() throws SaveFailed, IOException {
+    Path file = folder.resolve("a.unpacking.jsonl");
+    UnpackingLog.append(results(0, 3), file);
+    byte[] before = Files.readAllBytes(file);
+    PieceResult unreadable = new PieceResult("P-1", Grade.LOST, Optional.of("c".repeat(81)));
+    assertThatThrownBy(() -> UnpackingLog.append(List.of(result(3), unreadable), file))
+        .isInstanceOf(SaveFailed.class)
+        .hasMessageContainingAll("a.unpacking.jsonl", "P-1", "cause", "at most 80");
+    assertThat(file).hasBinaryContent(before);
   }
 
   /** Torn at every byte of the last three entries, then added to. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import shelfful.app.FiringFolder;
 import shelfful.measure.Cone;
 import shelfful.record.FiringCourse;
 import shelfful.record.WitnessCone;
@@ -35,7 +36,6 @@ public record CourseText(
   private static final Pattern CLOCK = Pattern.compile("([0-9]{1,3}):([0-5][0-9])");
   private static final double MINUTES = 60;
   private static final double WATT_HOURS = 1000;
-  private static final int LONGEST = 80;
 
   /** Takes its own copy, in order. */
   public CourseText {
@@ -94,8 +94,8 @@ public record CourseText(
             faults.add(words.of("course.noCone", place, typed.strip()));
           }
         });
-    if (program.strip().length() > LONGEST) {
-      faults.add(words.of("course.longProgram", LONGEST));
+    if (!program.isBlank() && !FiringFolder.isSound(program)) {
+      faults.add(words.of("course.badProgram", FiringFolder.longest()));
     }
     Optional<Integer> minutesUp = minutes(up, "course.up", words, faults);
     Optional<Integer> minutesDown = minutes(down, "course.down", words, faults);

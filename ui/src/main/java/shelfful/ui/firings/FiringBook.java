@@ -83,9 +83,9 @@ public final class FiringBook {
     return told.getReadOnlyProperty();
   }
 
-  /** Says something by its key. */
-  public void tell(String key) {
-    told.set(words.of(key));
+  /** Says something by its key, with what stands in it. */
+  public void tell(String key, Object... values) {
+    told.set(words.of(key, values));
   }
 
   /** Where firings are kept. */

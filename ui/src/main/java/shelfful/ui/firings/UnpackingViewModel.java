@@ -190,7 +190,8 @@ public final class UnpackingViewModel {
    * Marks the chosen piece and goes on to the next that nobody has looked at. A piece marked before
    * is marked anew; the last mark holds.
    *
-   * @param cause what is wrong, of no meaning for a good piece; blank when nobody can say
+   * @param cause what is wrong, of no meaning for a good piece; blank when nobody can say. With one
+   *     that cannot be kept nothing is marked, and why is told
    */
   public void mark(Grade grade, String cause) {
     String piece = pieceId.get();
@@ -198,7 +199,11 @@ public final class UnpackingViewModel {
       return;
     }
     Optional<String> wrong =
-        Optional.of(cause.strip()).filter(text -> grade.isFlawed()).filter(FiringFolder::isCause);
+        Optional.of(cause.strip()).filter(text -> grade.isFlawed() && !text.isEmpty());
+    if (wrong.isPresent() && !FiringFolder.isSound(wrong.get())) {
+      book.tell("unpack.badCause", FiringFolder.longest());
+      return;
+    }
     if (book.add(List.of(new PieceResult(piece, grade, wrong)))) {
       wrong.ifPresent(this::learn);
       nextUnseen(piece).ifPresent(this::choose);

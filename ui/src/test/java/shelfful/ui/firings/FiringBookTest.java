@@ -110,6 +110,9 @@ class FiringBookTest {
     begun();
     assertThat(unpacking.causes().get()).isEqualTo(Causes.USUAL);
     unpacking.choose(unpacking.rows().get().get(0).pieceId());
+    unpacking.mark(Grade.SECOND, "c".repeat(81));
+    assertThat(book.told().get()).contains("80").contains("Nothing was marked");
+    assertThat(book.chosen().get().orElseThrow().results()).isEmpty();
     unpacking.mark(Grade.SECOND, "dented by the cat");
     assertThat(new UnpackingViewModel(words, book).causes().get()).contains("dented by the cat");
     unpacking.forget("dented by the cat");
