@@ -3,11 +3,12 @@ package shelfful.remedy;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Firing;
 import shelfful.load.LeftOut;
+import shelfful.load.Load;
 import shelfful.load.LoadRequest;
-import shelfful.ware.Piece;
 import shelfful.ware.Stage;
 
 /** Plans the firing a piece would go into next, so that even waiting is not promised untried. */
@@ -36,45 +37,32 @@ final class NextFiring implements Attempt {
     one.because(later.whyNone(one.group()));
     for (Firing firing : later.of(one.group())) {
       one.countTry();
-      Optional<InspectedLoad> together = firings.together(firing).filter(load -> in(one, load) > 0);
+      Optional<InspectedLoad> together =
+          firings.together(firing).filter(load -> one.in(load.load()) > 0);
       if (together.isPresent()) {
         return Optional.of(remedy(one, together.get(), ""));
       }
       one.countTry();
       Optional<InspectedLoad> alone = firings.alone(firing, one);
-      if (alone.filter(load -> in(one, load) > 0).isPresent()) {
+      if (alone.filter(load -> one.in(load.load()) > 0).isPresent()) {
         return Optional.of(remedy(one, alone.get(), ", put before all else that waits"));
       }
-      alone.flatMap(load -> reason(one, load)).ifPresent(one::because);
+      alone.flatMap(load -> reason(one, load.load())).ifPresent(one::because);
     }
     return Optional.empty();
   }
 
   /** Why the group waits even in a firing of its own. */
-  private static Optional<String> reason(WaitingCase one, InspectedLoad alone) {
-    String batch = one.group().batch().id();
-    return alone.load().leftOut().stream()
-        .filter(out -> out.pieceId().startsWith(batch + "-"))
+  static Optional<String> reason(WaitingCase one, Load alone) {
+    Set<String> alike = one.alike(alone);
+    return alone.leftOut().stream()
+        .filter(out -> alike.contains(out.pieceId()))
         .map(LeftOut::sentence)
         .findFirst();
   }
 
-  private static int in(WaitingCase one, InspectedLoad later) {
-    List<String> alike =
-        later.load().request().pieces().stream()
-            .filter(piece -> piece.batch().id().equals(one.group().batch().id()))
-            .filter(piece -> piece.part() == one.group().part())
-            .map(Piece::id)
-            .toList();
-    return (int)
-        later.load().layers().stream()
-            .flatMap(layer -> layer.placements().stream())
-            .filter(placed -> alike.contains(placed.pieceId()))
-            .count();
-  }
-
   private static Remedy remedy(WaitingCase one, InspectedLoad load, String how) {
-    int in = Math.min(in(one, load), one.group().size());
+    int in = Math.min(one.in(load.load()), one.group().size());
     int all = one.group().size();
     String count = Telling.of(in, all, " goes", " go");
     LoadRequest later = load.load().request();

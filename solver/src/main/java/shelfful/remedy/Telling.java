@@ -3,6 +3,7 @@ package shelfful.remedy;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Layer;
@@ -46,18 +47,18 @@ final class Telling {
 
   /** The layers that took a piece of the group. */
   String where() {
-    String batch = one.group().batch().id();
+    Set<String> alike = one.alike(after);
     return after.layers().stream()
-        .filter(layer -> count(after, layer, batch) > count(one.load(), layer, batch))
+        .filter(layer -> count(after, layer, alike) > count(one.load(), layer, alike))
         .map(Layer::id)
         .collect(Collectors.joining(" and "));
   }
 
-  private static long count(Load load, Layer place, String batchId) {
+  private static long count(Load load, Layer place, Set<String> alike) {
     return load.layers().stream()
         .filter(layer -> LayerPlace.of(layer).equals(LayerPlace.of(place)))
         .flatMap(layer -> layer.placements().stream())
-        .filter(placed -> placed.pieceId().startsWith(batchId + "-"))
+        .filter(placed -> alike.contains(placed.pieceId()))
         .count();
   }
 

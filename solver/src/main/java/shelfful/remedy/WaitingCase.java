@@ -116,18 +116,23 @@ final class WaitingCase {
     return in(other) - in(load());
   }
 
-  private int in(Load some) {
-    Set<String> alike =
-        some.request().pieces().stream()
-            .filter(piece -> piece.batch().id().equals(group.batch().id()))
-            .filter(piece -> piece.part() == group.part())
-            .map(Piece::id)
-            .collect(Collectors.toSet());
+  /** How many of the group's kind are in a load, of this firing or of another. */
+  int in(Load some) {
+    Set<String> alike = alike(some);
     return (int)
         some.layers().stream()
             .flatMap(layer -> layer.placements().stream())
             .filter(one -> alike.contains(one.pieceId()))
             .count();
+  }
+
+  /** The pieces of a load's list that are of the group's batch and part. */
+  Set<String> alike(Load some) {
+    return some.request().pieces().stream()
+        .filter(piece -> piece.batch().id().equals(group.batch().id()))
+        .filter(piece -> piece.part() == group.part())
+        .map(Piece::id)
+        .collect(Collectors.toSet());
   }
 
   /** Every piece that stands somewhere in the load as it is. */
