@@ -1,10 +1,13 @@
 package shelfful.remedy;
 
 import java.util.Optional;
-import java.util.Set;
 import shelfful.ware.Batch;
 
-/** Lets pieces that need not go wait instead; looks first at what moving ware led to. */
+/**
+ * Lets pieces that need not go wait instead. Moving ware was tried for every such case before, and
+ * the loads it led to that lose something are all that this looks at: letting the same layers go
+ * again would lead to the same loads.
+ */
 final class OthersWait implements Attempt {
   @Override
   public RemedyKind kind() {
@@ -18,14 +21,6 @@ final class OthersWait implements Attempt {
 
   @Override
   public Optional<Remedy> find(WaitingCase one) {
-    if (one.byTheWay().isEmpty()) {
-      for (Set<String> freed : new FreedLayers(one).inTurn()) {
-        one.plan().around(one.request(), id -> !freed.contains(id)).ifPresent(one.byTheWay()::add);
-        if (!one.byTheWay().isEmpty()) {
-          break;
-        }
-      }
-    }
     return GivenUp.least(one, one.byTheWay().stream(), id -> !mustGo(one, id))
         .map(load -> GivenUp.remedy(one, RemedyKind.OTHERS_WAIT, load));
   }
