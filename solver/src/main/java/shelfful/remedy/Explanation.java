@@ -8,9 +8,11 @@ import java.util.stream.Collectors;
  * Why alike pieces wait, and what was tried to bring them in.
  *
  * @param group the pieces, with their reason
- * @param trials in the order they were made, cheapest first; never empty
+ * @param trials in the order they were made, cheapest first; empty only when it was cut short
+ * @param cutShort whether the search was stopped before everything was tried; what it was at then
+ *     is no trial
  */
-public record Explanation(WaitingGroup group, List<Trial> trials) {
+public record Explanation(WaitingGroup group, List<Trial> trials, boolean cutShort) {
   /** Takes its own copy. */
   public Explanation {
     trials = List.copyOf(trials);
@@ -26,15 +28,19 @@ public record Explanation(WaitingGroup group, List<Trial> trials) {
     return remedies().stream().filter(one -> one.kind().isInThisFiring()).findFirst();
   }
 
-  /** What was tried in vain, as a sentence; empty text when everything tried was found. */
+  /**
+   * What was tried in vain, and whether the search was cut short, in sentences; empty text when
+   * everything tried was found.
+   */
   public String inVain() {
     List<String> vain =
         trials.stream()
             .filter(trial -> trial.found().isEmpty())
             .map(trial -> trial.kind().words() + times(trial.tries()))
             .toList();
+    String stopped = cutShort ? "Stopped before everything was tried." : "";
     if (vain.isEmpty()) {
-      return "";
+      return stopped;
     }
     String list = vain.stream().collect(Collectors.joining(", "));
     String why =
@@ -42,7 +48,9 @@ public record Explanation(WaitingGroup group, List<Trial> trials) {
             .filter(trial -> trial.found().isEmpty() && !trial.why().isEmpty())
             .map(trial -> " Not in " + trial.kind().words() + ": " + trial.why())
             .collect(Collectors.joining());
-    return (remedies().isEmpty() ? "No remedy was found. Tried: " : "Tried in vain: ")
+    boolean none = remedies().isEmpty() && !cutShort;
+    return (cutShort ? stopped + " " : "")
+        + (none ? "No remedy was found. Tried: " : "Tried in vain: ")
         + list
         + "."
         + why;

@@ -10,8 +10,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import shelfful.app.PlanALoad;
-import shelfful.app.PlanListener;
-import shelfful.app.SearchLength;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Firing;
 import shelfful.load.Load;
@@ -33,12 +31,14 @@ final class NextFirings {
   private final Load load;
   private final List<WaitingGroup> groups;
   private final RemedyEffort effort;
+  private final Runs runs;
   private final Map<Firing, Optional<InspectedLoad>> planned = new HashMap<>();
 
-  NextFirings(Load load, List<WaitingGroup> groups, RemedyEffort effort) {
+  NextFirings(Load load, List<WaitingGroup> groups, RemedyEffort effort, Runs runs) {
     this.load = load;
     this.groups = groups;
     this.effort = effort;
+    this.runs = runs;
   }
 
   /** The firing with all that waits and would be ready for it. */
@@ -85,9 +85,6 @@ final class NextFirings {
             .map(batch -> first.contains(batch.id()) ? BatchChange.mustGo(batch, true) : batch)
             .toList();
     LoadRequest request = RequestChange.firing(load.request(), firing, asked);
-    return new PlanALoad(request)
-        .run(
-            SearchLength.ofSteps(effort.steps() * (first.isEmpty() ? TOGETHER : 1)),
-            PlanListener.none());
+    return runs.run(new PlanALoad(request), effort.steps() * (first.isEmpty() ? TOGETHER : 1));
   }
 }

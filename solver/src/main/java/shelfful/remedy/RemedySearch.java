@@ -17,8 +17,7 @@ public final class RemedySearch {
   private final RemedyEffort effort;
   private final List<WaitingGroup> groups;
   private final List<Attempt> attempts;
-  private volatile WaitingCase current;
-  private volatile boolean stopped;
+  private final Runs runs = new Runs();
 
   public RemedySearch(InspectedLoad load, RemedyEffort effort) {
     this.load = load;
@@ -34,7 +33,7 @@ public final class RemedySearch {
             new MustGoDropped(),
             new MoreFurniture(),
             new GapRelaxed(),
-            new NextFiring(new NextFirings(load.load(), groups, effort)));
+            new NextFiring(new NextFirings(load.load(), groups, effort, runs)));
   }
 
   /** What waits, in groups of alike pieces, in the order of the list. */
@@ -44,18 +43,14 @@ public final class RemedySearch {
 
   /** Ends the search soon; what was found is kept. */
   public void stop() {
-    stopped = true;
-    WaitingCase now = current;
-    if (now != null) {
-      now.plan().stop();
-    }
+    runs.stop();
   }
 
   /** Explains every group, telling each as soon as it is done. */
   public List<Explanation> explain(Consumer<Explanation> told) {
     List<Explanation> all = new ArrayList<>();
     for (WaitingGroup group : groups) {
-      if (!stopped) {
+      if (!runs.isStopped()) {
         Explanation explanation = explain(group);
         all.add(explanation);
         told.accept(explanation);
@@ -64,22 +59,24 @@ public final class RemedySearch {
     return List.copyOf(all);
   }
 
-  /** Explains one group. */
+  /** Explains one group; what was cut short is not told as tried. */
   public Explanation explain(WaitingGroup group) {
-    WaitingCase one = new WaitingCase(load, group, effort);
-    current = one;
+    WaitingCase one = new WaitingCase(load, group, effort, runs);
     List<Trial> trials = new ArrayList<>();
     boolean found = false;
+    boolean cutShort = false;
     for (Attempt attempt : attempts) {
       boolean wanted = effort.everyKind() || !found || !attempt.kind().isInThisFiring();
-      if (!stopped && wanted && attempt.mayHelp(one)) {
-        Optional<Remedy> remedy = attempt.find(one);
+      if (wanted && attempt.mayHelp(one)) {
+        Optional<Remedy> remedy = runs.isStopped() ? Optional.empty() : attempt.find(one);
         found |= remedy.isPresent();
-        RemedyKind kind = remedy.map(Remedy::kind).orElse(attempt.kind());
-        remedy.ifPresent(some -> trials.removeIf(trial -> trial.kind() == some.kind()));
-        trials.add(new Trial(kind, remedy, one.takeTries(), one.takeWhy()));
+        if (remedy.isPresent() || !runs.isStopped()) {
+          trials.add(new Trial(attempt.kind(), remedy, one.takeTries(), one.takeWhy()));
+        } else {
+          cutShort = true;
+        }
       }
     }
-    return new Explanation(group, trials);
+    return new Explanation(group, trials, cutShort);
   }
 }

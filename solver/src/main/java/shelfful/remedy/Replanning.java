@@ -9,9 +9,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import shelfful.app.FillUp;
 import shelfful.app.PlanALoad;
-import shelfful.app.PlanListener;
-import shelfful.app.Planning;
-import shelfful.app.SearchLength;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.Inspection;
@@ -35,20 +32,9 @@ import shelfful.ware.Piece;
 final class Replanning {
   private final WaitingCase one;
   private Optional<InspectedLoad> heldStill;
-  private volatile Planning running;
-  private volatile boolean stopped;
 
   Replanning(WaitingCase one) {
     this.one = one;
-  }
-
-  /** Ends the try that is going on; later ones are not begun. */
-  void stop() {
-    stopped = true;
-    Planning now = running;
-    if (now != null) {
-      now.stop();
-    }
   }
 
   /**
@@ -96,8 +82,8 @@ final class Replanning {
                         .map(Layer::id))
             .collect(Collectors.toSet());
     WorkPlan plan = new WorkPlan(asked, new TreeSet<>(), new TreeSet<>(locked));
-    return new FillUp(plan)
-        .run(SearchLength.ofSteps(0), PlanListener.none())
+    return one.runs()
+        .run(new FillUp(plan), 0)
         .map(InspectedLoad::load)
         .filter(filled -> one.gained(filled) > 0)
         .flatMap(filled -> judged(with(filled, stillWaiting(filled))));
@@ -169,12 +155,8 @@ final class Replanning {
   }
 
   private Optional<InspectedLoad> answer(LoadRequest wish, PlanALoad planning) {
-    if (stopped) {
-      return Optional.empty();
-    }
-    running = planning;
-    return planning
-        .run(SearchLength.ofSteps(one.effort().steps()), PlanListener.none())
+    return one.runs()
+        .run(planning, one.effort().steps())
         .map(InspectedLoad::load)
         .filter(found -> one.gained(found) > 0)
         .map(

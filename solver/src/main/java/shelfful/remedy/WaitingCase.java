@@ -18,6 +18,7 @@ final class WaitingCase {
   private final InspectedLoad start;
   private final WaitingGroup group;
   private final RemedyEffort effort;
+  private final Runs runs;
   private final Set<String> mates;
   private final Set<String> first;
   private final List<InspectedLoad> byTheWay = new ArrayList<>();
@@ -25,10 +26,11 @@ final class WaitingCase {
   private int tries;
   private String why = "";
 
-  WaitingCase(InspectedLoad start, WaitingGroup group, RemedyEffort effort) {
+  WaitingCase(InspectedLoad start, WaitingGroup group, RemedyEffort effort, Runs runs) {
     this.start = start;
     this.group = group;
     this.effort = effort;
+    this.runs = runs;
     List<Piece> pieces = start.load().request().pieces();
     Set<String> sets =
         pieces.stream()
@@ -65,6 +67,11 @@ final class WaitingCase {
 
   RemedyEffort effort() {
     return effort;
+  }
+
+  /** Through which everything is planned that is tried for it. */
+  Runs runs() {
+    return runs;
   }
 
   /** The pieces of the group and those that only go with them. */

@@ -32,7 +32,8 @@ class AlikeBatchNamesTest {
 
   private static WaitingCase oneWaits() {
     InspectedLoad start = judged(draft().place("F1", "a-b-001", 0, 0, 0).load());
-    return new WaitingCase(start, WaitingGroup.of(start.load()).get(0), RemedyEffort.USUAL);
+    WaitingGroup group = WaitingGroup.of(start.load()).get(0);
+    return new WaitingCase(start, group, RemedyEffort.USUAL, new Runs());
   }
 
   @Test
