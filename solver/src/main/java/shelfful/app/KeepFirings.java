@@ -6,9 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import shelfful.drawing.PlanMark;
 import shelfful.files.FiringRecordReader;
 import shelfful.files.FiringRecordWriter;
@@ -24,13 +27,17 @@ import shelfful.record.UnpackedFiring;
 
 /**
  * The firings of a pottery, kept in one folder: for each a file that says what stood in it and how
- * it went, and beside it a file that results are added to, line by line.
+ * it went, and beside it a file that results are added to, line by line. A firing is known by the
+ * id in its file, not by the file's name: one that was renamed is still written where it is.
  */
 public final class KeepFirings {
   private static final String FIRING = ".firing.json";
   private static final String UNPACKING = ".unpacking.jsonl";
 
   private final Path folder;
+
+  /** Where the firings that were read lie, by their ids. */
+  private final Map<String, Path> files = new ConcurrentHashMap<>();
 
   public KeepFirings(Path folder) {
     this.folder = folder;
@@ -51,8 +58,8 @@ public final class KeepFirings {
   }
 
   /**
-   * Begins the record of a plan that is fired. One of that plan and day that is there already is
-   * left as it is.
+   * Begins the record of a plan that is fired. One of that plan and day that is there already,
+   * under whatever name, is left as it is.
    *
    * @param limit what no load of its list can exceed, where it is known
    * @return the file it is kept in
@@ -62,6 +69,7 @@ public final class KeepFirings {
       throws SaveFailed, IOException {
     Files.createDirectories(folder);
     FiringRecord record = FiringRecord.of(load, day, PlanMark.of(load.load()).shortForm(), limit);
+    all();
     Path file = file(record.id());
     if (Files.notExists(file)) {
       FiringRecordWriter.write(record, file);
@@ -69,14 +77,24 @@ public final class KeepFirings {
     return file;
   }
 
-  /** Saves what was noted of a firing. */
+  /** Saves what was noted of a firing of the folder. */
   public void note(FiringRecord record) throws SaveFailed {
-    FiringRecordWriter.write(record, file(record.id()));
+    note(record, file(record.id()));
   }
 
-  /** Adds results of pieces to a firing; later ones of the same piece hold. */
+  /** Saves what was noted of a firing in its file. */
+  public static void note(FiringRecord record, Path file) throws SaveFailed {
+    FiringRecordWriter.write(record, file);
+  }
+
+  /** Adds results of pieces to a firing of the folder; later ones of the same piece hold. */
   public void add(FiringRecord record, List<PieceResult> results) throws SaveFailed {
-    UnpackingLog.append(results, log(record.id()));
+    add(results, file(record.id()));
+  }
+
+  /** Adds results of pieces beside the file of their firing; later ones of the same piece hold. */
+  public static void add(List<PieceResult> results, Path file) throws SaveFailed {
+    UnpackingLog.append(results, log(file));
   }
 
   /** The results a note from a phone holds; all of them or none. */
@@ -90,46 +108,82 @@ public final class KeepFirings {
     if (record.found().isEmpty()) {
       return new Opened.Refused<>(false, sentences(record));
     }
-    String name = file.getFileName().toString();
-    Path log = file.resolveSibling(name.replace(FIRING, "") + UNPACKING);
-    ReadResult<List<PieceResult>> results = UnpackingLog.read(log);
     List<String> notes = new ArrayList<>(sentences(record));
-    notes.addAll(sentences(results));
-    return new Opened.Ready<>(
-        new UnpackedFiring(record.found().get(), results.found().orElse(List.of())), notes);
+    List<PieceResult> all = new ArrayList<>();
+    for (Path log : logs(file, record.found().get().id())) {
+      ReadResult<List<PieceResult>> results = UnpackingLog.read(log);
+      notes.addAll(sentences(results));
+      results.found().ifPresent(all::addAll);
+    }
+    return new Opened.Ready<>(new UnpackedFiring(record.found().get(), all), notes);
   }
 
-  /** Every firing of the folder; what cannot be read is passed over and told. */
+  /**
+   * Where results of a firing lie, the earlier first: beside a file that was renamed there may be
+   * those from before, still under the firing's own id.
+   */
+  private static List<Path> logs(Path file, String id) {
+    Path first = file.resolveSibling(id + FIRING);
+    return log(first).equals(log(file)) || Files.exists(first)
+        ? List.of(log(file))
+        : List.of(log(first), log(file));
+  }
+
+  /** The file of results that belongs to the file of a firing. */
+  private static Path log(Path file) {
+    String name = file.getFileName().toString();
+    String stem = name.endsWith(FIRING) ? name.substring(0, name.length() - FIRING.length()) : name;
+    return file.resolveSibling(stem + UNPACKING);
+  }
+
+  /**
+   * Every firing of the folder, each once; what cannot be read, and a second file of the same
+   * firing, is passed over and told.
+   */
   public Kept all() throws IOException {
     if (!Files.isDirectory(folder)) {
       String sentence =
           "There is no folder " + folder + ". A firing is begun with: record begin PLAN.";
       return new Kept(List.of(), List.of(sentence));
     }
-    TreeSet<Path> files = new TreeSet<>();
-    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*" + FIRING)) {
-      found.forEach(files::add);
+    TreeSet<Path> found = new TreeSet<>();
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "*" + FIRING)) {
+      all.forEach(found::add);
     }
     List<UnpackedFiring> firings = new ArrayList<>();
     List<String> notes = new ArrayList<>();
-    for (Path file : files) {
+    Map<String, Path> first = new HashMap<>();
+    for (Path file : found) {
       Opened<UnpackedFiring> opened = open(file);
-      if (opened instanceof Opened.Ready<UnpackedFiring> ready) {
+      if (opened instanceof Opened.Refused<UnpackedFiring> refused) {
+        notes.addAll(refused.sentences());
+        continue;
+      }
+      Opened.Ready<UnpackedFiring> ready = (Opened.Ready<UnpackedFiring>) opened;
+      Path other = first.putIfAbsent(ready.value().record().id(), file);
+      if (other == null) {
         firings.add(ready.value());
         notes.addAll(ready.notes());
       } else {
-        notes.addAll(((Opened.Refused<UnpackedFiring>) opened).sentences());
+        notes.add(twice(file, ready.value().record().id(), other));
       }
     }
+    files.keySet().retainAll(first.keySet());
+    files.putAll(first);
     return new Kept(firings, notes);
   }
 
-  private Path file(String id) {
-    return folder.resolve(id + FIRING);
+  private static String twice(Path file, String id, Path other) {
+    return file.getFileName()
+        + ", /id, id: The firing "
+        + id
+        + " is kept in "
+        + other.getFileName()
+        + " already; this file is passed over. Take one of the two out of the folder.";
   }
 
-  private Path log(String id) {
-    return folder.resolve(id + UNPACKING);
+  private Path file(String id) {
+    return files.getOrDefault(id, folder.resolve(id + FIRING));
   }
 
   private static <T> Opened<T> opened(ReadResult<T> result) {

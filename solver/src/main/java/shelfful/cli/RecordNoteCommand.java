@@ -103,8 +103,7 @@ final class RecordNoteCommand implements Callable<Integer> {
             minutes(hoursDown).or(was::minutesDown),
             start,
             end);
-    Path folder = firingFile.toAbsolutePath().getParent();
-    new KeepFirings(folder).note(firing.record().with(course));
+    KeepFirings.note(firing.record().with(course), firingFile);
     out.println(firingFile);
     return ExitCodes.DONE;
   }

@@ -71,8 +71,7 @@ final class RecordUnpackCommand implements Callable<Integer> {
     if (results.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
-    Path folder = firingFile.toAbsolutePath().getParent();
-    new KeepFirings(folder).add(firing.get().record(), results.get());
+    KeepFirings.add(results.get(), firingFile);
     out.println(results.get().size() + " results added to " + firing.get().record().id() + ".");
     return ExitCodes.DONE;
   }

@@ -15,6 +15,7 @@ import shelfful.fixture.Loads;
 import shelfful.inspect.InspectedLoad;
 import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
+import shelfful.record.FiringCourse;
 import shelfful.record.FiringRecord;
 import shelfful.record.Grade;
 import shelfful.record.PieceResult;
@@ -66,6 +67,33 @@ class FiringFolderTest {
     assertThat(kept.add(record, List.of(lost))).isEmpty();
     begun(kept);
     assertThat(kept.all().firings().get(0).results()).containsExactly(lost);
+  }
+
+  @Test
+  void aFiringThatWasRenamedIsWrittenWhereItIsAndNotBegunAgain() throws IOException {
+    FiringFolder kept = new FiringFolder(folder);
+    FiringRecord record = begun(kept);
+    Path renamed = folder.resolve("june.firing.json");
+    Files.move(folder.resolve(record.id() + ".firing.json"), renamed);
+    assertThat(kept.all().firings()).hasSize(1);
+    PieceResult lost =
+        new PieceResult(record.pieces().get(0).pieceId(), Grade.LOST, Optional.empty());
+    assertThat(kept.add(record, List.of(lost))).isEmpty();
+    assertThat(kept.note(record.with(FiringCourse.UNKNOWN))).isEmpty();
+    assertThat(begun(new FiringFolder(folder))).isEqualTo(record);
+    KeepFirings.Kept all = new FiringFolder(folder).all();
+    assertThat(all.notes()).isEmpty();
+    assertThat(all.firings()).containsExactly(new UnpackedFiring(record, List.of(lost)));
+  }
+
+  @Test
+  void aSecondFileOfTheSameFiringIsNotCountedAndIsTold() throws IOException {
+    FiringFolder kept = new FiringFolder(folder);
+    FiringRecord record = begun(kept);
+    Files.copy(folder.resolve(record.id() + ".firing.json"), folder.resolve("copy of.firing.json"));
+    assertThat(kept.all().firings()).hasSize(1);
+    assertThat(kept.all().notes().get(0))
+        .contains(record.id() + ".firing.json", "copy of.firing.json", "id", "Take one");
   }
 
   @Test

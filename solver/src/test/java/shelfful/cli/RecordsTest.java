@@ -180,6 +180,27 @@ class RecordsTest {
     assertThat(opened().result(other).orElseThrow().grade()).isEqualTo(Grade.LOST);
   }
 
+  /** A file that was renamed is written where it is, and what was marked before is still known. */
+  @Test
+  void aRenamedFiringStaysOneFiring() throws IOException {
+    String first = opened().record().pieces().get(0).pieceId();
+    String second = opened().record().pieces().get(1).pieceId();
+    run("record", "unpack", firing, "--piece", first + "=lost");
+    for (String name : List.of("june.firing.json", "june.json")) {
+      Path renamed = folder.resolve(name);
+      Files.move(Path.of(firing), renamed);
+      firing = renamed.toString();
+      assertThat(run("record", "note", firing, "--program", name)).as(told()).isZero();
+      assertThat(run("record", "unpack", firing, "--piece", second + "=second")).isZero();
+      assertThat(opened().record().course().program()).contains(name);
+      assertThat(opened().results()).hasSize(2);
+      try (Stream<Path> files = Files.list(folder)) {
+        assertThat(files.map(Path::toString).filter(one -> one.endsWith(".json")))
+            .containsExactly(firing);
+      }
+    }
+  }
+
   @Test
   void refusesATornNoteAndAStrangePieceAndAddsNothing() throws IOException {
     Path note = folder.resolve("note.txt");
