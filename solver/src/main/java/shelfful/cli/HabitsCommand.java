@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -80,24 +81,40 @@ final class HabitsCommand implements Callable<Integer> {
     if (kept.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
-    List<Sighting> sightings =
-        Sighting.of(kept.get()).stream()
-            .filter(one -> kiln == null || one.kilnId().equals(kiln))
-            .toList();
+    List<UnpackedFiring> firings =
+        kept.get().stream().filter(one -> kiln == null || kilnOf(one).equals(kiln)).toList();
+    if (firings.isEmpty() && kiln != null) {
+      err.println(
+          "--kiln: there is no firing of the kiln "
+              + kiln
+              + ". There are firings of: "
+              + kept.get().stream()
+                  .map(HabitsCommand::kilnOf)
+                  .distinct()
+                  .sorted()
+                  .collect(Collectors.joining(", "))
+              + ".");
+      return ExitCodes.BAD_INPUT;
+    }
+    List<Sighting> sightings = Sighting.of(firings);
     Flaw flaw = lostOnly ? Flaw.LOST : Flaw.SECOND_OR_LOST;
     List<CellRate> rates = KilnHabits.of(sightings, flaw, List.of(Trait.values()));
     out.printf(
         Locale.ROOT,
         "%d pieces of %d firings. The chance of even one false alarm below is at most %.0f %%.%n",
         sightings.size(),
-        kept.get().size(),
+        firings.size(),
         100 * KilnHabits.ALARM_LEVEL);
-    rates.forEach(rate -> out.println(line(rate)));
-    List<ZoneSuggestion> suggestions = ZoneSuggestion.from(rates);
+    rates.forEach(rate -> out.println(line(rate, flaw)));
+    List<ZoneSuggestion> suggestions = ZoneSuggestion.from(rates, flaw);
     for (int i = 0; i < suggestions.size(); i++) {
       out.println("[" + (i + 1) + "] " + suggestions.get(i).sentence());
     }
     return accept == null ? ExitCodes.DONE : accepted(suggestions);
+  }
+
+  private static String kilnOf(UnpackedFiring one) {
+    return one.record().firing().kilnId();
   }
 
   private int accepted(List<ZoneSuggestion> suggestions) throws SaveFailed {
@@ -109,12 +126,27 @@ final class HabitsCommand implements Callable<Integer> {
     if (studio.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
-    StudioWriter.write(suggestions.get(accept - 1).accepted(studio.get()), studioFile);
+    ZoneSuggestion suggestion = suggestions.get(accept - 1);
+    if (studio.get().glaze(suggestion.glazeId()).isEmpty()) {
+      err.println("--accept: " + studioFile + " has no glaze " + suggestion.glazeId() + ".");
+      return ExitCodes.BAD_INPUT;
+    }
+    Studio accepted = suggestion.accepted(studio.get());
+    if (accepted.equals(studio.get())) {
+      out.println(
+          "Nothing to change in "
+              + studioFile
+              + ": "
+              + suggestion.glazeId()
+              + " does not like that zone already, or likes no other.");
+      return ExitCodes.DONE;
+    }
+    StudioWriter.write(accepted, studioFile);
     out.println("Accepted in " + studioFile + ".");
     return ExitCodes.DONE;
   }
 
-  private static String line(CellRate rate) {
+  private static String line(CellRate rate, Flaw flaw) {
     String trait = rate.trait().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     if (rate.proportion().isTooFew()) {
       return String.format(
@@ -122,11 +154,12 @@ final class HabitsCommand implements Callable<Integer> {
     }
     return String.format(
         Locale.ROOT,
-        "%-16s %-28s %4d of %5d flawed, %5.1f %% (%.1f to %.1f %%)%s",
+        "%-16s %-28s %4d of %5d %s, %5.1f %% (%.1f to %.1f %%)%s",
         trait,
         rate.cell(),
         rate.proportion().flawed(),
         rate.proportion().of(),
+        flaw.word(),
         100 * rate.proportion().rate(),
         100 * rate.interval().low(),
         100 * rate.interval().high(),

@@ -9,6 +9,11 @@ public enum Flaw {
   /** It is lost. */
   LOST;
 
+  /** What such a piece is called in a count, as in {@code 3 of 60 flawed}. */
+  public String word() {
+    return this == LOST ? "lost" : "flawed";
+  }
+
   boolean isOn(Grade grade) {
     return this == LOST ? grade == Grade.LOST : grade.isFlawed();
   }

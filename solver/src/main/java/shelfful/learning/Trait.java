@@ -15,6 +15,9 @@ public enum Trait {
   PLACE(one -> word(one.piece().zone()) + ", " + word(one.piece().ring())),
   GLAZE_AT_HEIGHT(one -> glaze(one) + ", " + word(one.piece().zone()));
 
+  /** In place of the id of a glaze where ware has none; no id begins with a bracket. */
+  public static final String NO_GLAZE = "(no glaze)";
+
   private final Function<Sighting, String> cell;
 
   Trait(Function<Sighting, String> cell) {
@@ -32,7 +35,7 @@ public enum Trait {
   }
 
   private static String glaze(Sighting one) {
-    return one.piece().glazeId().orElse("no glaze");
+    return one.piece().glazeId().orElse(NO_GLAZE);
   }
 
   private static String word(Enum<?> value) {

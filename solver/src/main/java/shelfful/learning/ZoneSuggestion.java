@@ -22,29 +22,35 @@ public record ZoneSuggestion(String glazeId, Zone zone, String sentence) {
 
   /**
    * What a look at {@link Trait#GLAZE_AT_HEIGHT} suggests; empty where nothing is beyond chance.
+   * Ware without a glaze has none whose wish could be changed.
+   *
+   * @param flaw what was counted
    */
-  public static List<ZoneSuggestion> from(List<CellRate> rates) {
+  public static List<ZoneSuggestion> from(List<CellRate> rates, Flaw flaw) {
     List<ZoneSuggestion> suggestions = new ArrayList<>();
     for (CellRate rate : rates) {
       if (rate.trait() == Trait.GLAZE_AT_HEIGHT && rate.verdict() == Verdict.WORSE) {
         int comma = rate.cell().lastIndexOf(", ");
         Zone zone = Zone.valueOf(rate.cell().substring(comma + 2).toUpperCase(Locale.ROOT));
         String glaze = rate.cell().substring(0, comma);
-        suggestions.add(new ZoneSuggestion(glaze, zone, sentence(rate, glaze, zone)));
+        if (!glaze.equals(Trait.NO_GLAZE)) {
+          suggestions.add(new ZoneSuggestion(glaze, zone, sentence(rate, flaw, glaze, zone)));
+        }
       }
     }
     return List.copyOf(suggestions);
   }
 
-  private static String sentence(CellRate rate, String glaze, Zone zone) {
+  private static String sentence(CellRate rate, Flaw flaw, String glaze, Zone zone) {
     return String.format(
         Locale.ROOT,
-        "%s at the %s: %d of %d flawed, %.0f %% (95 %% interval %.0f to %.0f %%); at other"
+        "%s at the %s: %d of %d %s, %.0f %% (95 %% interval %.0f to %.0f %%); at other"
             + " heights %d of %d. Keep it out of the %s where that costs nothing?",
         glaze,
         zone.name().toLowerCase(Locale.ROOT),
         rate.proportion().flawed(),
         rate.proportion().of(),
+        flaw.word(),
         100 * rate.proportion().rate(),
         100 * rate.interval().low(),
         100 * rate.interval().high(),

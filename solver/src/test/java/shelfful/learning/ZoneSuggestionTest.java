@@ -24,7 +24,8 @@ class ZoneSuggestionTest {
   @Test
   void becomesAWishOnlyWhenAccepted() {
     Studio studio = Studios.studio();
-    ZoneSuggestion suggestion = ZoneSuggestion.from(List.of(worse("chalk, top"))).get(0);
+    ZoneSuggestion suggestion =
+        ZoneSuggestion.from(List.of(worse("chalk, top")), Flaw.SECOND_OR_LOST).get(0);
 
     assertThat(suggestion.sentence()).contains("30 of 100").contains("30 %");
     assertThat(studio.glaze("chalk").orElseThrow().likes()).isEmpty();
@@ -37,8 +38,26 @@ class ZoneSuggestionTest {
   @Test
   void leavesTheLastLikedZone() {
     Studio studio = Studios.studio();
-    Studio accepted = ZoneSuggestion.from(List.of(worse("moss, middle"))).get(0).accepted(studio);
+    Studio accepted =
+        ZoneSuggestion.from(List.of(worse("moss, middle")), Flaw.SECOND_OR_LOST)
+            .get(0)
+            .accepted(studio);
     assertThat(accepted.glaze("moss")).isEqualTo(studio.glaze("moss"));
+  }
+
+  @Test
+  void suggestsNothingOfWareWithoutAGlazeButOfAGlazeOfThatName() {
+    List<CellRate> rates =
+        List.of(worse(Trait.NO_GLAZE + ", top"), worse("no glaze, middle"), worse("chalk, top"));
+    assertThat(ZoneSuggestion.from(rates, Flaw.LOST))
+        .extracting(ZoneSuggestion::glazeId)
+        .containsExactly("no glaze", "chalk");
+  }
+
+  @Test
+  void saysWhatWasCounted() {
+    assertThat(ZoneSuggestion.from(List.of(worse("chalk, top")), Flaw.LOST).get(0).sentence())
+        .contains("30 of 100 lost");
   }
 
   @Test
@@ -53,6 +72,6 @@ class ZoneSuggestionTest {
             rate.rest(),
             Verdict.LIKE_THE_REST,
             0.4);
-    assertThat(ZoneSuggestion.from(List.of(like))).isEmpty();
+    assertThat(ZoneSuggestion.from(List.of(like), Flaw.SECOND_OR_LOST)).isEmpty();
   }
 }

@@ -44,9 +44,9 @@ record HabitWords(Words words, Decimals decimals, Studio studio) {
     return words.of("ring." + word);
   }
 
-  /** Ids have no blanks; the one cell that has holds the ware without glaze. */
+  /** The glaze's name, or that there is none. */
   String glaze(String id) {
-    return id.indexOf(' ') >= 0
+    return id.equals(Trait.NO_GLAZE)
         ? words.of("why.noGlaze")
         : studio.glaze(id).map(Glaze::name).orElse(id);
   }
