@@ -23,6 +23,7 @@ final class FiringChoice {
     this.err = err;
   }
 
+  /** The kiln asked for, else the studio's first; empty with the reason told. */
   Optional<Kiln> kiln(Studio studio) {
     if (options.coneTolerance < 0) {
       err.println("--cone-tolerance must be at least 0, not " + options.coneTolerance + ".");
@@ -77,15 +78,19 @@ final class FiringChoice {
 
   /** What is asked for a list by these options, or empty when something of them is wrong. */
   Optional<LoadRequest> request(Studio studio, List<Batch> batches, long seed, long steps) {
-    Optional<Kiln> kiln = kiln(studio);
-    Optional<Firing> usual = kiln.flatMap(k -> UsualFiring.of(studio, batches, k, options.kind));
-    Optional<Cone> cone = kiln.flatMap(k -> cone(k, usual.map(Firing::cone)));
-    if (cone.isEmpty() || !columnsKnown(kiln.get())) {
+    return kiln(studio).flatMap(kiln -> request(studio, kiln, batches, seed, steps));
+  }
+
+  /** The same for a kiln that was chosen already. */
+  Optional<LoadRequest> request(
+      Studio studio, Kiln kiln, List<Batch> batches, long seed, long steps) {
+    Optional<Firing> usual = UsualFiring.of(studio, batches, kiln, options.kind);
+    Optional<Cone> cone = cone(kiln, usual.map(Firing::cone));
+    if (cone.isEmpty() || !columnsKnown(kiln)) {
       return Optional.empty();
     }
     Firing wanted =
-        new Firing(
-            kiln.get().id(), options.kind, cone.get(), options.coneTolerance, options.atmosphere);
+        new Firing(kiln.id(), options.kind, cone.get(), options.coneTolerance, options.atmosphere);
     LocalDate day = options.day == null ? LocalDate.now() : options.day;
     return Optional.of(
         new LoadRequest(

@@ -38,6 +38,9 @@ import shelfful.studio.Studio;
           + " --firing-cost 25"
     })
 final class WorthCommand implements Callable<Integer> {
+  private static final double MOST_FIRINGS = 1000;
+  private static final double MOST_COST = 1e9;
+
   private final PrintStream out;
   private final PrintStream err;
 
@@ -92,14 +95,18 @@ final class WorthCommand implements Callable<Integer> {
       return ExitCodes.BAD_INPUT;
     }
     FiringChoice choice = new FiringChoice(firing, err);
+    Optional<Kiln> kiln = choice.kiln(studio.get());
+    if (kiln.isEmpty()) {
+      return ExitCodes.BAD_INPUT;
+    }
     List<LoadRequest> requests = new ArrayList<>();
     for (Path list : listFiles) {
       reading
           .take(BatchListReader.read(list, studio.get()))
-          .flatMap(batches -> choice.request(studio.get(), batches, 1, steps))
+          .flatMap(batches -> choice.request(studio.get(), kiln.get(), batches, 1, steps))
           .ifPresent(requests::add);
     }
-    Optional<List<Purchase>> purchases = purchases(studio.get());
+    Optional<List<Purchase>> purchases = purchases(studio.get(), kiln.get());
     if (requests.size() < listFiles.size() || purchases.isEmpty()) {
       return ExitCodes.BAD_INPUT;
     }
@@ -114,11 +121,17 @@ final class WorthCommand implements Callable<Integer> {
     }
     boolean both = firings != null && cost != null;
     boolean none = firings == null && cost == null;
-    if (!none && !(both && firings >= 0 && cost >= 0)) {
-      err.println("--firings-per-month and --firing-cost go together, both at least 0.");
+    if (!none && !(both && isWithin(firings, MOST_FIRINGS) && isWithin(cost, MOST_COST))) {
+      err.println(
+          "--firings-per-month and --firing-cost go together: from 0 to 1000 firings, and a cost"
+              + " from 0 to 10^9.");
       return false;
     }
     return true;
+  }
+
+  private static boolean isWithin(double value, double most) {
+    return value >= 0 && value <= most;
   }
 
   private void measure(List<LoadRequest> requests, List<Purchase> purchases) {
@@ -139,12 +152,8 @@ final class WorthCommand implements Callable<Integer> {
     worths.forEach(worth -> out.println(worth.sentence()));
   }
 
-  private Optional<List<Purchase>> purchases(Studio studio) {
-    Optional<Kiln> kiln = new FiringChoice(firing, err).kiln(studio);
-    if (kiln.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Purchase> all = new ArrayList<>(Purchase.usual(studio, kiln.get().id()));
+  private Optional<List<Purchase>> purchases(Studio studio, Kiln kiln) {
+    List<Purchase> all = new ArrayList<>(Purchase.usual(studio, kiln.id()));
     if (thinner != null) {
       Optional<Length> length =
           LengthText.read(thinner, studio.unit()).value().filter(Length::isPositive);
@@ -152,7 +161,7 @@ final class WorthCommand implements Callable<Integer> {
         err.println("--thinner: " + thinner + " is not a thickness. Write it like 8 mm.");
         return Optional.empty();
       }
-      all.addAll(Purchase.thinner(studio, kiln.get().id(), length.get()));
+      all.addAll(Purchase.thinner(studio, kiln.id(), length.get()));
     }
     return Optional.of(all);
   }

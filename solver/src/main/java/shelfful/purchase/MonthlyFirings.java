@@ -7,10 +7,11 @@ package shelfful.purchase;
  * @param cost of one, in the potter's own money
  */
 public record MonthlyFirings(double firings, double cost) {
-  /** Refuses figures that are negative or no numbers. */
+  /** Refuses figures that are negative, without end or no numbers. */
   public MonthlyFirings {
-    if (!(firings >= 0 && cost >= 0)) {
-      throw new IllegalArgumentException("Firings and their cost must be numbers of at least 0");
+    if (!(firings >= 0 && cost >= 0 && Double.isFinite(firings) && Double.isFinite(cost))) {
+      throw new IllegalArgumentException(
+          "Firings and their cost must be numbers of at least 0, not " + firings + ", " + cost);
     }
   }
 
