@@ -94,9 +94,7 @@ public final class PurchaseStudy {
   private List<Pair> asItIs(LoadRequest list) {
     List<Pair> pairs = new ArrayList<>();
     for (int seed = 0; seed < effort.seeds(); seed++) {
-      InspectedLoad begin =
-          run(new PlanALoad(RequestChange.seed(list, list.seed() + seed)))
-              .orElseThrow(() -> new IllegalStateException("The judge refused every load"));
+      InspectedLoad begin = found(run(new PlanALoad(RequestChange.seed(list, list.seed() + seed))));
       pairs.add(new Pair(begin, further(list, seed, begin)));
     }
     return pairs;
@@ -104,9 +102,12 @@ public final class PurchaseStudy {
 
   private int further(LoadRequest list, int seed, InspectedLoad begin) {
     LoadRequest again = RequestChange.seed(list, list.seed() + seed + effort.seeds());
-    return run(new PlanALoad(again).startFrom(begin, false))
-        .map(load -> load.load().placed())
-        .orElse(0);
+    return found(run(new PlanALoad(again).startFrom(begin, false))).load().placed();
+  }
+
+  /** No load at all is a fault of the program and says nothing of a purchase: it is no 0 pieces. */
+  static InspectedLoad found(Optional<InspectedLoad> load) {
+    return load.orElseThrow(() -> new IllegalStateException("The judge refused every load"));
   }
 
   private Optional<InspectedLoad> run(PlanALoad planning) {

@@ -1,6 +1,7 @@
 package shelfful.purchase;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -105,6 +106,13 @@ class PurchaseStudyTest {
     assertThat(best.savedPerMonth().orElseThrow())
         .isCloseTo(
             300 * best.gain().mean() / (best.piecesNow() + best.gain().mean()), within(1e-9));
+  }
+
+  @Test
+  void aRefusedLoadIsNotCountedAsAnEmptyOne() {
+    assertThatThrownBy(() -> PurchaseStudy.found(Optional.empty()))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("refused every load");
   }
 
   /** Ten shelves, but posts for one layer on the floor and one over it. */
