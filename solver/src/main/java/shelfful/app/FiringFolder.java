@@ -8,8 +8,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import shelfful.files.FigureTable;
-import shelfful.files.Problem;
-import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
 import shelfful.files.ShortText;
 import shelfful.files.UnpackingNote;
@@ -98,11 +96,7 @@ public final class FiringFolder {
 
   /** The results that the text of a phone's note holds; all of them or none. */
   public static Opened<List<PieceResult>> fromNote(String name, byte[] note, FiringRecord record) {
-    ReadResult<List<PieceResult>> read = UnpackingNote.read(name, note, record);
-    List<String> sentences = read.problems().stream().map(Problem::sentence).toList();
-    return read.found()
-        .<Opened<List<PieceResult>>>map(found -> new Opened.Ready<>(found, sentences))
-        .orElseGet(() -> new Opened.Refused<>(false, sentences));
+    return Opened.of(UnpackingNote.read(name, note, record));
   }
 
   /** The plan a firing was loaded from, where its copy is there and still sound. */

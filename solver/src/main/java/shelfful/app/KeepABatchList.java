@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import shelfful.files.BatchListReader;
 import shelfful.files.BatchListWriter;
-import shelfful.files.Problem;
-import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
 import shelfful.files.TableText;
 import shelfful.studio.Studio;
@@ -18,20 +16,12 @@ public final class KeepABatchList {
 
   /** Opens a list, as a table or as JSON; never throws for what is in it. */
   public static Opened<List<Batch>> open(Path file, Studio studio) {
-    ReadResult<List<Batch>> read = BatchListReader.read(file, studio);
-    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
-    return read.found()
-        .<Opened<List<Batch>>>map(found -> new Opened.Ready<>(found, notes))
-        .orElseGet(() -> new Opened.Refused<>(false, notes));
+    return Opened.of(BatchListReader.read(file, studio));
   }
 
   /** The text of a table in a file, to be looked at before it is taken. */
   public static Opened<String> text(Path file) {
-    ReadResult<String> read = TableText.of(file);
-    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
-    return read.found()
-        .<Opened<String>>map(found -> new Opened.Ready<>(found, notes))
-        .orElseGet(() -> new Opened.Refused<>(false, notes));
+    return Opened.of(TableText.of(file));
   }
 
   /**

@@ -3,7 +3,6 @@ package shelfful.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
 import shelfful.files.StudioReader;
@@ -39,19 +38,12 @@ public final class KeepAStudio {
 
   /** Opens a studio file; never throws for what is in it. */
   public static Opened<Studio> open(Path file) {
-    return opened(StudioReader.read(file));
+    return Opened.of(StudioReader.read(file));
   }
 
   /** Opens a studio whose bytes are at hand. */
   public static Opened<Studio> open(String name, byte[] bytes) {
-    return opened(StudioReader.read(name, bytes));
-  }
-
-  private static Opened<Studio> opened(ReadResult<Studio> read) {
-    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
-    return read.found()
-        .<Opened<Studio>>map(found -> new Opened.Ready<>(found, notes))
-        .orElseGet(() -> new Opened.Refused<>(false, notes));
+    return Opened.of(StudioReader.read(name, bytes));
   }
 
   /** Judges a studio by the rules of its file: as if it were saved and opened again. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import shelfful.calendar.WeekCalendar;
 import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.Printing;
-import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.files.WeekReader;
 import shelfful.files.WeekWriter;
@@ -37,7 +36,7 @@ public final class KeepAWeek {
    */
   public static Opened<Week> open(Path file) {
     ReadResult<WeekReader.Week> read = WeekReader.either(file);
-    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
+    List<String> notes = read.sentences();
     return read.found()
         .map(found -> judged(found, notes))
         .orElseGet(() -> new Opened.Refused<>(false, notes));
@@ -46,7 +45,7 @@ public final class KeepAWeek {
   /** Opens what is asked of a week, whose bytes are at hand. */
   public static Opened<Week> open(String name, byte[] bytes) {
     ReadResult<WeekRequest> read = WeekReader.request(name, bytes);
-    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
+    List<String> notes = read.sentences();
     return read.found()
         .<Opened<Week>>map(found -> new Opened.Ready<>(new Week(found, Optional.empty()), notes))
         .orElseGet(() -> new Opened.Refused<>(false, notes));

@@ -15,7 +15,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import shelfful.drawing.PlanMark;
 import shelfful.files.FiringRecordReader;
 import shelfful.files.FiringRecordWriter;
-import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
 import shelfful.files.UnpackingLog;
@@ -99,20 +98,20 @@ public final class KeepFirings {
 
   /** The results a note from a phone holds; all of them or none. */
   public static Opened<List<PieceResult>> fromNote(Path note, FiringRecord record) {
-    return opened(UnpackingNote.read(note, record));
+    return Opened.of(UnpackingNote.read(note, record));
   }
 
   /** Opens the file of one firing with its results. */
   public static Opened<UnpackedFiring> open(Path file) {
     ReadResult<FiringRecord> record = FiringRecordReader.read(file);
     if (record.found().isEmpty()) {
-      return new Opened.Refused<>(false, sentences(record));
+      return new Opened.Refused<>(false, record.sentences());
     }
-    List<String> notes = new ArrayList<>(sentences(record));
+    List<String> notes = new ArrayList<>(record.sentences());
     List<PieceResult> all = new ArrayList<>();
     for (Path log : logs(file, record.found().get().id())) {
       ReadResult<List<PieceResult>> results = UnpackingLog.read(log);
-      notes.addAll(sentences(results));
+      notes.addAll(results.sentences());
       results.found().ifPresent(all::addAll);
     }
     return new Opened.Ready<>(new UnpackedFiring(record.found().get(), all), notes);
@@ -142,9 +141,7 @@ public final class KeepFirings {
    */
   public Kept all() throws IOException {
     if (!Files.isDirectory(folder)) {
-      String sentence =
-          "There is no folder " + folder + ". A firing is begun with: record begin PLAN.";
-      return new Kept(List.of(), List.of(sentence));
+      return new Kept(List.of(), List.of("There is no folder " + folder + "."));
     }
     TreeSet<Path> found = new TreeSet<>();
     try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "*" + FIRING)) {
@@ -184,16 +181,5 @@ public final class KeepFirings {
 
   private Path file(String id) {
     return files.getOrDefault(id, folder.resolve(id + FIRING));
-  }
-
-  private static <T> Opened<T> opened(ReadResult<T> result) {
-    List<String> sentences = sentences(result);
-    return result.found().isPresent()
-        ? new Opened.Ready<>(result.found().get(), sentences)
-        : new Opened.Refused<>(false, sentences);
-  }
-
-  private static List<String> sentences(ReadResult<?> result) {
-    return result.problems().stream().map(Problem::sentence).toList();
   }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shelfful.files.BatchListReader;
-import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.files.StudioReader;
 import shelfful.load.Firing;
@@ -35,7 +34,7 @@ public final class OpenAList {
    */
   public static Opened<LoadRequest> open(Document studio, Document list, LocalDate day) {
     ReadResult<Studio> read = StudioReader.read(studio.name(), studio.bytes());
-    List<String> notes = sentences(read);
+    List<String> notes = read.sentences();
     return read.found()
         .map(found -> asked(found, list, day, notes))
         .orElseGet(() -> new Opened.Refused<>(false, notes));
@@ -45,7 +44,7 @@ public final class OpenAList {
       Studio studio, Document list, LocalDate day, List<String> before) {
     ReadResult<List<Batch>> read = BatchListReader.read(list.name(), list.bytes(), studio);
     List<String> notes = new ArrayList<>(before);
-    notes.addAll(sentences(read));
+    notes.addAll(read.sentences());
     if (read.found().isEmpty()) {
       return new Opened.Refused<>(false, notes);
     }
@@ -72,9 +71,5 @@ public final class OpenAList {
             .flatMap(kiln -> UsualFiring.of(studio, batches, kiln, FiringKind.GLAZE));
     return firing.map(
         one -> new LoadRequest(studio, batches, one, Optional.empty(), Optional.of(day), SEED, 0));
-  }
-
-  private static List<String> sentences(ReadResult<?> result) {
-    return result.problems().stream().map(Problem::sentence).toList();
   }
 }

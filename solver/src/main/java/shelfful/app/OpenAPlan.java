@@ -3,7 +3,6 @@ package shelfful.app;
 import java.nio.file.Path;
 import java.util.List;
 import shelfful.files.PlanReader;
-import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.inspect.Finding;
 import shelfful.inspect.InspectedLoad;
@@ -20,7 +19,7 @@ public final class OpenAPlan {
   /** Opens a file; never throws for what is in it, nor when it is not there. */
   public static Opened<InspectedLoad> open(Path file) {
     ReadResult<Load> result = PlanReader.read(file);
-    List<String> problems = result.problems().stream().map(Problem::sentence).toList();
+    List<String> problems = result.sentences();
     return result
         .found()
         .map(load -> judged(load, problems))

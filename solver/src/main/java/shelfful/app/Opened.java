@@ -1,6 +1,7 @@
 package shelfful.app;
 
 import java.util.List;
+import shelfful.files.ReadResult;
 
 /**
  * What came of opening something.
@@ -8,6 +9,13 @@ import java.util.List;
  * @param <T> what was opened
  */
 public sealed interface Opened<T> {
+
+  /** What came of reading a file, with its problems as sentences. */
+  static <T> Opened<T> of(ReadResult<T> read) {
+    return read.found()
+        .<Opened<T>>map(found -> new Ready<>(found, read.sentences()))
+        .orElseGet(() -> new Refused<>(false, read.sentences()));
+  }
 
   /**
    * It can be used.

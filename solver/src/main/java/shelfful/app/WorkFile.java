@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import shelfful.edit.WorkPlan;
 import shelfful.files.AtomicSave;
-import shelfful.files.Problem;
 import shelfful.files.ReadResult;
 import shelfful.files.SaveFailed;
 import shelfful.files.WorkReader;
@@ -66,7 +65,7 @@ public final class WorkFile {
   public static Opened<OpenWork> open(Path path) {
     Optional<String> mark = mark(path);
     ReadResult<WorkReader.Work> read = WorkReader.read(path);
-    List<String> notes = read.problems().stream().map(Problem::sentence).toList();
+    List<String> notes = read.sentences();
     if (read.found().isEmpty()) {
       return new Opened.Refused<>(false, notes);
     }

@@ -22,7 +22,7 @@ final class BoundTask {
 
   BoundTask(LoadRequest request) {
     this.request = request;
-    this.kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
+    this.kiln = request.kiln();
     this.pieces = WareOnOffer.of(request).offers().stream().map(PieceSizes::of).toList();
     this.counts = pieces.stream().mapToDouble(piece -> piece.offer().count()).toArray();
     this.heights = pieces.stream().mapToLong(PieceSizes::height).sorted().distinct().toArray();

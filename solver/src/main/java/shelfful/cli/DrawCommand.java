@@ -92,7 +92,7 @@ final class DrawCommand implements Callable<Integer> {
         return ExitCodes.BAD_INPUT;
       }
     }
-    Path to = target == null ? besidePlan() : target;
+    Path to = target == null ? PlanFiles.beside(planFile, ".pdf") : target;
     AtomicSave.save(to, sheets.pdf(load));
     sheets.limit(load).ifPresent(most -> err.println(most.sentence(load.load().placed())));
     out.println(to);
@@ -109,10 +109,5 @@ final class DrawCommand implements Callable<Integer> {
 
   private static String names(InspectedLoad load) {
     return load.load().layers().stream().map(Layer::id).collect(Collectors.joining(", "));
-  }
-
-  private Path besidePlan() {
-    String name = planFile.getFileName().toString().replaceFirst("(\\.plan)?\\.json$", "");
-    return planFile.resolveSibling(name + ".pdf");
   }
 }

@@ -54,7 +54,7 @@ final class LoadSummary {
         load.placed(),
         pieces.size(),
         load.leftOut().size(),
-        load.request().studio().kiln(load.request().firing().kilnId()).orElseThrow().name(),
+        load.request().kiln().name(),
         load.columnPlanId(),
         load.request().firing().cone().number());
   }

@@ -26,6 +26,12 @@ final class PlanFiles {
     this.options = options;
   }
 
+  /** A file beside a plan, named after it: its name without {@code .plan.json}, and an ending. */
+  static Path beside(Path plan, String ending) {
+    String name = plan.getFileName().toString().replaceFirst("(\\.plan)?\\.json$", "");
+    return plan.resolveSibling(name + ending);
+  }
+
   void save(InspectedLoad load) throws SaveFailed, IOException {
     Files.createDirectories(folder);
     planBytes = PlanWriter.bytes(load);

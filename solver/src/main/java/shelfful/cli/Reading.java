@@ -63,9 +63,11 @@ final class Reading {
   /** The firings that could be read, or empty when nothing but complaints came of a folder. */
   Optional<List<UnpackedFiring>> take(KeepFirings.Kept kept) {
     kept.notes().forEach(err::println);
-    return kept.firings().isEmpty() && !kept.notes().isEmpty()
-        ? Optional.empty()
-        : Optional.of(kept.firings());
+    if (kept.firings().isEmpty() && !kept.notes().isEmpty()) {
+      err.println("The record of a firing is begun with: record begin PLAN.");
+      return Optional.empty();
+    }
+    return Optional.of(kept.firings());
   }
 
   /** The exit code when something that was opened cannot be used. */

@@ -20,6 +20,7 @@ final class WeekFiles {
   private final Path folder;
   private final String name;
   private final List<Path> saved = new ArrayList<>();
+  private byte[] planBytes = {};
 
   WeekFiles(Path folder, Path weekFile) {
     this.folder = folder;
@@ -27,7 +28,13 @@ final class WeekFiles {
   }
 
   void plan(InspectedWeek week) throws SaveFailed, IOException {
-    save(name + ".week.json", WeekWriter.bytes(week));
+    planBytes = WeekWriter.bytes(week);
+    save(name + ".week.json", planBytes);
+  }
+
+  /** The plan as it was saved. */
+  byte[] planBytes() {
+    return planBytes.clone();
   }
 
   void calendar(InspectedWeek week) throws SaveFailed, IOException {

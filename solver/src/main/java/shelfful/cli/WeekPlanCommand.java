@@ -14,7 +14,6 @@ import shelfful.app.ChangeAWeek;
 import shelfful.app.KeepAWeek;
 import shelfful.app.PlanAWeek;
 import shelfful.files.SaveFailed;
-import shelfful.files.WeekWriter;
 import shelfful.review.InspectedWeek;
 import shelfful.week.WeekPlan;
 import shelfful.week.WeekRequest;
@@ -128,8 +127,7 @@ final class WeekPlanCommand implements Callable<Integer> {
 
   private void print(InspectedWeek week, WeekFiles files) {
     if (json) {
-      byte[] bytes = WeekWriter.bytes(week);
-      out.write(bytes, 0, bytes.length);
+      out.writeBytes(files.planBytes());
       out.flush();
       return;
     }

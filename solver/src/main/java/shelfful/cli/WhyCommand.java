@@ -128,7 +128,8 @@ final class WhyCommand implements Callable<Integer> {
           "--apply: there is no remedy " + apply + "; the last is " + remedies.size() + ".");
       return ExitCodes.BAD_INPUT;
     }
-    Path to = target == null ? besidePlan() : target;
+    Path to =
+        target == null ? PlanFiles.beside(planFile, ".remedy-" + apply + ".plan.json") : target;
     if (Files.exists(to)) {
       err.println("--to: " + to + " is there already. Name another file.");
       return ExitCodes.BAD_INPUT;
@@ -136,10 +137,5 @@ final class WhyCommand implements Callable<Integer> {
     PlanWriter.write(remedies.get(apply - 1).load(), to);
     out.println("Remedy " + apply + "  " + to);
     return ExitCodes.DONE;
-  }
-
-  private Path besidePlan() {
-    String name = planFile.getFileName().toString().replaceFirst("(\\.plan)?\\.json$", "");
-    return planFile.resolveSibling(name + ".remedy-" + apply + ".plan.json");
   }
 }

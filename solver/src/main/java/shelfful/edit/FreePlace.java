@@ -56,7 +56,7 @@ record FreePlace(Load load, Layer layer) {
   }
 
   private Kiln kiln() {
-    return load.request().studio().kiln(load.request().firing().kilnId()).orElseThrow();
+    return load.request().kiln();
   }
 
   private Column column() {

@@ -22,20 +22,13 @@ import shelfful.load.Placement;
 public record WorkPlan(Load load, SortedSet<String> pinned, SortedSet<String> locked) {
   /** Takes its own copies, and leaves out pins and locks of what is no longer there. */
   public WorkPlan {
-    pinned = kept(pinned, standing(load));
+    pinned = kept(pinned, load.standing());
     locked = kept(locked, load.layers().stream().map(Layer::id).collect(Collectors.toSet()));
   }
 
   /** A plan with nothing pinned and nothing locked. */
   public static WorkPlan of(Load load) {
     return new WorkPlan(load, Collections.emptySortedSet(), Collections.emptySortedSet());
-  }
-
-  private static Set<String> standing(Load load) {
-    return load.layers().stream()
-        .flatMap(layer -> layer.placements().stream())
-        .map(Placement::pieceId)
-        .collect(Collectors.toSet());
   }
 
   private static SortedSet<String> kept(SortedSet<String> ids, Set<String> known) {

@@ -13,6 +13,11 @@ public sealed interface ReadResult<T> {
   /** Every problem found, in the order of the file; at most 100 and one that counts the rest. */
   List<Problem> problems();
 
+  /** The problems as sentences, in the same order. */
+  default List<String> sentences() {
+    return problems().stream().map(Problem::sentence).toList();
+  }
+
   /** What can be used, if anything. */
   Optional<T> found();
 

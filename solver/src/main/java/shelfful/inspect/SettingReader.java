@@ -39,7 +39,7 @@ final class SettingReader {
   }
 
   private Setting setting() {
-    Kiln kiln = studio.kiln(load.request().firing().kilnId()).orElseThrow();
+    Kiln kiln = load.request().kiln();
     List<Column> columns = columns(kiln);
     Map<String, MadePiece> list = list();
     List<LaidShelf> shelves = new ArrayList<>();

@@ -32,4 +32,18 @@ public record ColumnPlan(String id, String name, List<Column> columns) {
       }
     }
   }
+
+  /** The shelves its places take, each kind once, in the order of the columns. */
+  public List<String> shelfIds() {
+    return columns.stream()
+        .flatMap(column -> column.places().stream())
+        .flatMap(place -> place.shelfIds().stream())
+        .distinct()
+        .toList();
+  }
+
+  /** How many posts stand under one layer, in the column that takes the most. */
+  public int postsAtOneLevel() {
+    return columns.stream().mapToInt(column -> column.posts().size()).max().orElseThrow();
+  }
 }

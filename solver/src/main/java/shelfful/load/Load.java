@@ -2,6 +2,8 @@ package shelfful.load;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The finished answer for one firing: where everything stands, and what waits. Nothing here
@@ -28,6 +30,14 @@ public record Load(
 
   public Optional<Layer> layer(String id) {
     return layers.stream().filter(layer -> layer.id().equals(id)).findFirst();
+  }
+
+  /** The ids of the pieces that go in. */
+  public Set<String> standing() {
+    return layers.stream()
+        .flatMap(layer -> layer.placements().stream())
+        .map(Placement::pieceId)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** How many pieces go in. */

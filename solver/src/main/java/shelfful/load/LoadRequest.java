@@ -4,10 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shelfful.kiln.Kiln;
 import shelfful.studio.Studio;
 import shelfful.ware.Batch;
+import shelfful.ware.Catcher;
+import shelfful.ware.FiringKind;
 import shelfful.ware.Form;
 import shelfful.ware.Piece;
+import shelfful.ware.StandingWare;
 
 /**
  * What is asked for one firing.
@@ -73,6 +77,32 @@ public record LoadRequest(
       throw new IllegalArgumentException(
           "Batch " + batch.id() + " is in a glaze the studio lacks: " + glazeId);
     }
+  }
+
+  /** The kiln that is fired. */
+  public Kiln kiln() {
+    return studio.kiln(firing.kilnId()).orElseThrow();
+  }
+
+  /** What goes under a piece in this firing, if anything does; nothing runs in a bisque firing. */
+  public Optional<Catcher> catcher(Piece piece) {
+    Form form = form(piece);
+    return piece
+        .batch()
+        .glazeId()
+        .filter(id -> firing.kind() == FiringKind.GLAZE)
+        .flatMap(studio::glaze)
+        .filter(glaze -> glaze.needsCatcherUnder(form))
+        .map(glaze -> studio.rules().catcher());
+  }
+
+  /** A piece as it stands in this firing, with what goes under it. */
+  public StandingWare standing(Piece piece) {
+    return StandingWare.of(form(piece), piece.part(), firing.kind().goesIn(), catcher(piece));
+  }
+
+  private Form form(Piece piece) {
+    return studio.form(piece.batch().formId()).orElseThrow();
   }
 
   /** Every single piece of the list, batch by batch. */

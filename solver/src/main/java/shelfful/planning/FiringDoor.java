@@ -41,15 +41,12 @@ final class FiringDoor {
 
   /** What goes under a piece in this firing, if anything does. */
   Optional<Catcher> catcher(Piece piece) {
-    return glaze(piece)
-        .filter(glaze -> glaze.needsCatcherUnder(form(piece)))
-        .map(glaze -> request.studio().rules().catcher());
+    return request.catcher(piece);
   }
 
   /** A piece as it stands in this firing. */
   StandingWare standing(Piece piece) {
-    return StandingWare.of(
-        form(piece), piece.part(), request.firing().kind().goesIn(), catcher(piece));
+    return request.standing(piece);
   }
 
   Form form(Piece piece) {

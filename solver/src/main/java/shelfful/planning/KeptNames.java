@@ -38,7 +38,7 @@ final class KeptNames {
 
   private List<KeptProblem> find() {
     Optional<ColumnPlan> plan =
-        request.studio().kiln(request.firing().kilnId()).orElseThrow().columnPlans().stream()
+        request.kiln().columnPlans().stream()
             .filter(known -> known.id().equals(kept.columnPlanId()))
             .findFirst();
     boolean other = request.columnPlanId().stream().anyMatch(id -> !id.equals(kept.columnPlanId()));

@@ -62,8 +62,7 @@ public final class LoadPlanner {
   }
 
   private boolean isOfOneOfItsPlans(Load load) {
-    List<ColumnPlan> plans =
-        request.studio().kiln(request.firing().kilnId()).orElseThrow().columnPlans();
+    List<ColumnPlan> plans = request.kiln().columnPlans();
     return plans.stream()
         .filter(plan -> plan.id().equals(load.columnPlanId()))
         .anyMatch(
@@ -206,7 +205,7 @@ public final class LoadPlanner {
 
   /** The column plans to choose from; sorts the ware on the way. */
   private List<Stand> lay() {
-    Kiln kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
+    Kiln kiln = request.kiln();
     Optional<String> wanted =
         request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId);
     List<Stand> stands =

@@ -42,7 +42,7 @@ final class Stand {
   private Stand(LoadRequest request, ColumnPlan plan, Optional<JoinedPlan> joined) {
     this.joined = joined;
     this.request = request;
-    this.kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
+    this.kiln = request.kiln();
     this.plan = plan;
     this.cupboard = new PostCupboard(request.studio());
     List<String> ids = plan.columns().stream().map(Column::id).toList();

@@ -2,7 +2,6 @@ package shelfful.purchase;
 
 import java.util.ArrayList;
 import java.util.List;
-import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Post;
 import shelfful.kiln.Shelf;
@@ -31,7 +30,7 @@ public record Purchase(String words, Studio studio) {
           new Purchase(
               "one more " + shelf.name(), StudioChange.moreShelves(studio, shelf.id(), 1)));
     }
-    int set = plans.stream().mapToInt(Purchase::postsAtOneLevel).min().orElse(3);
+    int set = plans.stream().mapToInt(ColumnPlan::postsAtOneLevel).min().orElse(3);
     for (Post post : studio.posts()) {
       String length = LengthText.write(post.length(), studio.unit());
       all.add(
@@ -60,15 +59,9 @@ public record Purchase(String words, Studio studio) {
 
   private static List<Shelf> shelves(Studio studio, List<ColumnPlan> plans) {
     return plans.stream()
-        .flatMap(plan -> plan.columns().stream())
-        .flatMap(column -> column.places().stream())
-        .flatMap(place -> place.shelfIds().stream())
+        .flatMap(plan -> plan.shelfIds().stream())
         .distinct()
         .flatMap(id -> studio.shelf(id).stream())
         .toList();
-  }
-
-  private static int postsAtOneLevel(ColumnPlan plan) {
-    return plan.columns().stream().map(Column::posts).mapToInt(List::size).max().orElse(3);
   }
 }

@@ -58,8 +58,7 @@ public record FiringRecord(
   public static FiringRecord of(
       InspectedLoad load, LocalDate day, String planMark, Optional<Integer> limit) {
     LoadRequest request = load.load().request();
-    FloorPlan chamber =
-        request.studio().kiln(request.firing().kilnId()).orElseThrow().chamber().floorPlan();
+    FloorPlan chamber = request.kiln().chamber().floorPlan();
     Map<String, Piece> pieces =
         request.pieces().stream().collect(Collectors.toMap(Piece::id, piece -> piece));
     List<FiredPiece> fired = new ArrayList<>();

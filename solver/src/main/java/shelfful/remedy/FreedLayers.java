@@ -7,12 +7,7 @@ import java.util.List;
 import java.util.Set;
 import shelfful.load.Layer;
 import shelfful.load.Placement;
-import shelfful.measure.Length;
-import shelfful.ware.Catcher;
-import shelfful.ware.Form;
-import shelfful.ware.Glaze;
 import shelfful.ware.Piece;
-import shelfful.ware.StandingWare;
 
 /** Which layers are worth setting anew for a piece, the likeliest first. */
 final class FreedLayers {
@@ -27,7 +22,8 @@ final class FreedLayers {
    * these the ones with the least mass on them, then the higher of the others.
    */
   List<Set<String>> inTurn() {
-    long need = height().micrometres();
+    Piece piece = one.piece(one.group().pieceIds().get(0));
+    long need = one.request().standing(piece).height().micrometres();
     Comparator<Layer> likeliest =
         Comparator.<Layer>comparingLong(layer -> shortOf(layer, need))
             .thenComparingLong(layer -> one.start().figures(layer.id()).mass().grams())
@@ -50,19 +46,5 @@ final class FreedLayers {
     Set<String> ids = new HashSet<>();
     layer.placements().stream().map(Placement::pieceId).forEach(ids::add);
     return ids;
-  }
-
-  /** How high the piece stands, with what goes under it. */
-  private Length height() {
-    Piece piece = one.piece(one.group().pieceIds().get(0));
-    Form form = one.request().studio().form(piece.batch().formId()).orElseThrow();
-    java.util.Optional<Glaze> glaze =
-        piece.batch().glazeId().flatMap(one.request().studio()::glaze);
-    java.util.Optional<Catcher> catcher =
-        glaze
-            .filter(some -> some.needsCatcherUnder(form))
-            .map(some -> one.request().studio().rules().catcher());
-    return StandingWare.of(form, piece.part(), one.request().firing().kind().goesIn(), catcher)
-        .height();
   }
 }

@@ -1,11 +1,10 @@
 package shelfful.remedy;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shelfful.inspect.InspectedLoad;
-import shelfful.kiln.Column;
+import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Post;
 import shelfful.load.LoadRequest;
 import shelfful.load.RequestChange;
@@ -47,11 +46,11 @@ final class MoreFurniture implements Attempt {
   /** Where one more of everything does not help, one more of one thing need not be tried. */
   private static Studio withAll(WaitingCase one) {
     Studio studio = one.request().studio();
-    for (String shelf : shelves(one)) {
+    for (String shelf : columns(one).shelfIds()) {
       studio = StudioChange.moreShelves(studio, shelf, 1);
     }
     for (Post post : one.request().studio().posts()) {
-      studio = StudioChange.morePosts(studio, post.id(), postsAtOneLevel(one));
+      studio = StudioChange.morePosts(studio, post.id(), columns(one).postsAtOneLevel());
     }
     return studio;
   }
@@ -59,7 +58,7 @@ final class MoreFurniture implements Attempt {
   private static Map<String, Studio> bought(WaitingCase one) {
     Studio studio = one.request().studio();
     Map<String, Studio> bought = new LinkedHashMap<>();
-    for (String shelf : shelves(one)) {
+    for (String shelf : columns(one).shelfIds()) {
       studio
           .shelf(shelf)
           .ifPresent(
@@ -67,36 +66,18 @@ final class MoreFurniture implements Attempt {
                   bought.put(
                       "one more " + kind.name(), StudioChange.moreShelves(studio, shelf, 1)));
     }
-    int set = postsAtOneLevel(one);
+    int set = columns(one).postsAtOneLevel();
     for (Post post : studio.posts()) {
       bought.put(set + " more posts " + post.id(), StudioChange.morePosts(studio, post.id(), set));
     }
     return bought;
   }
 
-  private static List<Column> columns(WaitingCase one) {
-    return one
-        .request()
-        .studio()
-        .kiln(one.request().firing().kilnId())
-        .orElseThrow()
-        .columnPlans()
-        .stream()
+  private static ColumnPlan columns(WaitingCase one) {
+    return one.request().kiln().columnPlans().stream()
         .filter(plan -> plan.id().equals(one.load().columnPlanId()))
-        .flatMap(plan -> plan.columns().stream())
-        .toList();
-  }
-
-  private static List<String> shelves(WaitingCase one) {
-    return columns(one).stream()
-        .flatMap(column -> column.places().stream())
-        .flatMap(place -> place.shelfIds().stream())
-        .distinct()
-        .toList();
-  }
-
-  private static int postsAtOneLevel(WaitingCase one) {
-    return columns(one).stream().mapToInt(column -> column.posts().size()).max().orElse(3);
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Remedy remedy(WaitingCase one, String bought, InspectedLoad load) {

@@ -20,13 +20,7 @@ final class OtherColumns implements Attempt {
   }
 
   private static List<String> others(WaitingCase one) {
-    return one
-        .request()
-        .studio()
-        .kiln(one.request().firing().kilnId())
-        .orElseThrow()
-        .columnPlans()
-        .stream()
+    return one.request().kiln().columnPlans().stream()
         .map(ColumnPlan::id)
         .filter(id -> !id.equals(one.load().columnPlanId()))
         .toList();

@@ -138,7 +138,7 @@ final class Replanning {
         found.load().request().pieces().stream()
             .filter(piece -> one.mates().contains(piece.id()) && !before.contains(piece.id()))
             .toList();
-    Set<String> standing = WaitingCase.standing(found.load());
+    Set<String> standing = new HashSet<>(found.load().standing());
     Optional<String> stays =
         fresh.stream().filter(one -> standing.contains(one.id())).map(Piece::setKey).findFirst();
     fresh.stream()

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
-import shelfful.load.Placement;
 import shelfful.ware.Piece;
 
 /**
@@ -144,14 +143,7 @@ final class WaitingCase {
 
   /** Every piece that stands somewhere in the load as it is. */
   Set<String> standing() {
-    return standing(load());
-  }
-
-  static Set<String> standing(Load some) {
-    return some.layers().stream()
-        .flatMap(layer -> layer.placements().stream())
-        .map(Placement::pieceId)
-        .collect(Collectors.toSet());
+    return load().standing();
   }
 
   /** A piece of the list. */

@@ -23,7 +23,7 @@ class ShelfCoverTest {
             .orElseThrow()
             .plan();
     PlannedFiring firing = plan.firings().get(0);
-    FiringFigures figures = FiringFigures.of(plan, firing);
+    PlannedFiringFigures figures = PlannedFiringFigures.of(plan, firing);
     // A disc of 380 mm on a disc of 540 mm: the squares of the diameters, by hand.
     double shelves = firing.load().orElseThrow().layers().size();
     assertThat(figures.cover().orElseThrow())

@@ -70,7 +70,7 @@ public final class HandLoader {
 
   /** What the rules say of sketches, for every column plan that may be used. */
   static List<SketchJudge> judges(LoadRequest request) {
-    Kiln kiln = request.studio().kiln(request.firing().kilnId()).orElseThrow();
+    Kiln kiln = request.kiln();
     List<Stand> stands = new ArrayList<>();
     for (ColumnPlan plan : kiln.columnPlans()) {
       if (request.columnPlanId().map(plan.id()::equals).orElse(true)) {

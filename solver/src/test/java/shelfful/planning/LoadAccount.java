@@ -140,7 +140,7 @@ final class LoadAccount {
 
   private List<Column> plan() {
     var request = load.request();
-    return request.studio().kiln(request.firing().kilnId()).orElseThrow().columnPlans().stream()
+    return request.kiln().columnPlans().stream()
         .filter(plan -> plan.id().equals(load.columnPlanId()))
         .findFirst()
         .orElseThrow()

@@ -124,7 +124,7 @@ final class PieceFaults {
   }
 
   static Kiln kiln(Load load) {
-    return load.request().studio().kiln(load.request().firing().kilnId()).orElseThrow();
+    return load.request().kiln();
   }
 
   /** A cone pack a little too near to a piece, at whatever height. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import shelfful.app.FiringFigures;
+import shelfful.app.PlannedFiringFigures;
 import shelfful.cost.Energy;
 import shelfful.cost.FiringCost;
 import shelfful.studio.Studio;
@@ -24,14 +24,14 @@ final class FiringWords {
   private final Moments moments;
   private final WeekPlan plan;
   private final PlannedFiring firing;
-  private final FiringFigures figures;
+  private final PlannedFiringFigures figures;
 
   FiringWords(Words words, WeekPlan plan, PlannedFiring firing) {
     this.words = words;
     this.moments = new Moments(words);
     this.plan = plan;
     this.firing = firing;
-    this.figures = FiringFigures.of(plan, firing);
+    this.figures = PlannedFiringFigures.of(plan, firing);
   }
 
   private Program program() {

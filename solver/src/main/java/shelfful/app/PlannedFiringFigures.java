@@ -19,15 +19,15 @@ import shelfful.week.WeekPlan;
  * @param latePieces that are finished in it after the day they are due
  * @param mostDaysLate of any of them; 0 when none is late
  */
-public record FiringFigures(
+public record PlannedFiringFigures(
     int pieces, OptionalDouble cover, List<String> orders, int latePieces, int mostDaysLate) {
   /** Takes its own copy. */
-  public FiringFigures {
+  public PlannedFiringFigures {
     orders = List.copyOf(orders);
   }
 
   /** Of a firing of a week. */
-  public static FiringFigures of(WeekPlan plan, PlannedFiring firing) {
+  public static PlannedFiringFigures of(WeekPlan plan, PlannedFiring firing) {
     TreeSet<String> orders = new TreeSet<>();
     int pieces = 0;
     int most = 0;
@@ -38,7 +38,7 @@ public record FiringFigures(
       pieces += days > 0 ? portion.size() : 0;
       most = Math.max(most, days);
     }
-    return new FiringFigures(
+    return new PlannedFiringFigures(
         firing.pieces(),
         firing.load().map(ShelfCover::of).orElse(OptionalDouble.empty()),
         List.copyOf(orders),
