@@ -29,11 +29,6 @@ public record Difference(int moved, int putIn, int takenOut, int held) {
     return new Difference(moved, after.size(), takenOut, held(earlier, later));
   }
 
-  /** Whether the plans say the same of every piece, pin and lock. */
-  public boolean isNone() {
-    return moved + putIn + takenOut + held == 0;
-  }
-
   private static Map<String, String> places(WorkPlan plan) {
     Map<String, String> places = new HashMap<>();
     for (Layer layer : plan.load().layers()) {

@@ -1,7 +1,6 @@
 package shelfful.remedy;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -21,11 +20,6 @@ public record Explanation(WaitingGroup group, List<Trial> trials, boolean cutSho
   /** What was found, cheapest first; may be empty. */
   public List<Remedy> remedies() {
     return trials.stream().flatMap(trial -> trial.found().stream()).toList();
-  }
-
-  /** The cheapest remedy that brings a piece into this very firing. */
-  public Optional<Remedy> inThisFiring() {
-    return remedies().stream().filter(one -> one.kind().isInThisFiring()).findFirst();
   }
 
   /**

@@ -1,7 +1,5 @@
 package shelfful.ware;
 
-import java.util.Optional;
-
 /** A batch with one thing different; its pieces keep their ids. */
 public final class BatchChange {
   private BatchChange() {}
@@ -37,23 +35,6 @@ public final class BatchChange {
         batch.due(),
         batch.order(),
         batch.set(),
-        batch.lidPlace());
-  }
-
-  /** The same on its own: part of no set. */
-  public static Batch withoutSet(Batch batch) {
-    return new Batch(
-        batch.id(),
-        batch.formId(),
-        batch.glazeId(),
-        batch.quantity(),
-        batch.stage(),
-        batch.cone(),
-        batch.mustGo(),
-        batch.priority(),
-        batch.due(),
-        batch.order(),
-        Optional.empty(),
         batch.lidPlace());
   }
 }
