@@ -32,7 +32,10 @@ final class AsItStands implements Attempt {
         .map(load -> remedy(one, load));
   }
 
-  /** Whether the group could stand at the places found for it with the posts as they are. */
+  /**
+   * The load as it is with the group, and what only goes with it, at the places found for them in
+   * another; empty when none of the group gets in or the judge refuses it on the posts that stand.
+   */
   private static Optional<InspectedLoad> transplanted(WaitingCase one, InspectedLoad found) {
     Set<String> waiting =
         one.load().leftOut().stream().map(LeftOut::pieceId).collect(Collectors.toSet());
