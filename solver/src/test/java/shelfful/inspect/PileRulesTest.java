@@ -18,7 +18,6 @@ import shelfful.load.Placement;
 import shelfful.load.Rest;
 import shelfful.measure.Length;
 import shelfful.measure.Mass;
-import shelfful.studio.Studio;
 import shelfful.ware.BisqueSetting;
 import shelfful.ware.Form;
 import shelfful.ware.Hollow;
@@ -32,11 +31,8 @@ class PileRulesTest {
   private static final Form VASE = BisqueWays.with(Forms.vase(), BisqueWays.piled(2, 10));
 
   private static LoadDraft draft(Form form, int bowls, int beakers) {
-    Studio studio = Studios.studio();
-    List<Form> forms =
-        studio.forms().stream().map(one -> one.id().equals(form.id()) ? form : one).toList();
     return new LoadDraft(
-            BisqueWays.with(studio, forms),
+            BisqueWays.with(Studios.studio(), form),
             Firings.bisque("round"),
             "full",
             Batches.dry("D", form.id(), bowls),

@@ -1,6 +1,7 @@
 package shelfful.planning;
 
 import shelfful.ware.Batch;
+import shelfful.ware.BatchChange;
 import shelfful.ware.Stage;
 
 /** Changes to a plain batch. */
@@ -9,20 +10,16 @@ final class PlainBatch {
 
   /** The same, not yet fired to bisque. */
   static Batch dry(Batch batch) {
-    return with(batch, Stage.BONE_DRY, batch.priority());
+    return BatchChange.pieces(batch, batch.quantity(), Stage.BONE_DRY);
   }
 
   static Batch priority(Batch batch, int priority) {
-    return with(batch, batch.stage(), priority);
-  }
-
-  private static Batch with(Batch batch, Stage stage, int priority) {
     return new Batch(
         batch.id(),
         batch.formId(),
         batch.glazeId(),
         batch.quantity(),
-        stage,
+        batch.stage(),
         batch.cone(),
         batch.mustGo(),
         priority,

@@ -10,8 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shelfful.fixture.RandomRequest;
-import shelfful.inspect.Inspection;
-import shelfful.inspect.Inspector;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 
@@ -41,15 +39,7 @@ class PlanningOfRandomRequestsTest {
   @Test
   @Tag("slow")
   void manyRandomRequests() {
-    long first = Long.getLong("firstCase", 0);
-    long cases = Long.getLong("cases", 1000);
-    List<String> complaints = new ArrayList<>();
-    for (long seed = first; seed < first + cases; seed++) {
-      for (String complaint : complaints(seed)) {
-        complaints.add("seed " + seed + ": " + complaint);
-      }
-    }
-    assertThat(complaints).isEmpty();
+    assertThat(RandomCases.complaints(PlanningOfRandomRequestsTest::complaints)).isEmpty();
   }
 
   /** What is wrong with the loads shown on the way and with the last one. */
@@ -62,12 +52,7 @@ class PlanningOfRandomRequestsTest {
     } catch (RuntimeException broken) {
       complaints.add(broken + " at " + List.of(broken.getStackTrace()).subList(0, 3));
     }
-    for (Load load : shown) {
-      complaints.addAll(LoadAccount.wrong(load));
-      if (new Inspector().inspect(load) instanceof Inspection.Failed failed) {
-        failed.findings().forEach(finding -> complaints.add(finding.toString()));
-      }
-    }
+    shown.forEach(load -> complaints.addAll(RandomCases.wrong(load)));
     return complaints;
   }
 }

@@ -13,8 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shelfful.fixture.RandomRequest;
-import shelfful.inspect.Inspection;
-import shelfful.inspect.Inspector;
 import shelfful.load.KeptProblem;
 import shelfful.load.KeptSetting;
 import shelfful.load.Layer;
@@ -51,15 +49,7 @@ class ReplanningAroundKeptTest {
   @Test
   @Tag("slow")
   void manyRandomPlans() {
-    long first = Long.getLong("firstCase", 0);
-    long cases = Long.getLong("cases", 1000);
-    List<String> complaints = new ArrayList<>();
-    for (long seed = first; seed < first + cases; seed++) {
-      for (String complaint : complaints(seed)) {
-        complaints.add("seed " + seed + ": " + complaint);
-      }
-    }
-    assertThat(complaints).isEmpty();
+    assertThat(RandomCases.complaints(ReplanningAroundKeptTest::complaints)).isEmpty();
   }
 
   private static List<String> complaints(long seed) {
@@ -166,10 +156,7 @@ class ReplanningAroundKeptTest {
   }
 
   private static void judge(Load load, KeptSetting kept, List<String> complaints) {
-    complaints.addAll(LoadAccount.wrong(load));
-    if (new Inspector().inspect(load) instanceof Inspection.Failed failed) {
-      failed.findings().forEach(finding -> complaints.add(finding.toString()));
-    }
+    complaints.addAll(RandomCases.wrong(load));
     Set<PinnedPiece> standing = new HashSet<>();
     Set<LockedLayer> layers = new HashSet<>();
     for (Layer layer : load.layers()) {

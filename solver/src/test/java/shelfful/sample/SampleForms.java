@@ -3,6 +3,7 @@ package shelfful.sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shelfful.fixture.Forms;
 import shelfful.measure.Angle;
 import shelfful.measure.Length;
 import shelfful.measure.Mass;
@@ -54,16 +55,7 @@ final class SampleForms {
   private Form jar() {
     Form pot = form("jar", 0.65, upright(round(84), round(114), 120));
     Lid lid = new Lid(round(108), mm(36), mm(28), Mass.ofKilograms(0.15));
-    return new Form(
-        pot.id(),
-        pot.name(),
-        pot.measuredAt(),
-        pot.shrinkage(),
-        pot.profile(),
-        Optional.of(lid),
-        pot.mass(),
-        pot.tolerance(),
-        pot.bareFoot());
+    return Forms.withLid(pot, lid);
   }
 
   private Form jug() {

@@ -275,18 +275,8 @@ final class PileFaults {
   }
 
   private static Load set(Load load, Placement of, UnaryOperator<BisqueSetting> change) {
-    String id = form(load, of).id();
-    return LoadEdit.studio(
-        load,
-        studio ->
-            BisqueWays.with(
-                studio,
-                studio.forms().stream()
-                    .map(
-                        form ->
-                            form.id().equals(id)
-                                ? BisqueWays.with(form, change.apply(form.bisque()))
-                                : form)
-                    .toList()));
+    Form form = form(load, of);
+    Form changed = BisqueWays.with(form, change.apply(form.bisque()));
+    return LoadEdit.studio(load, studio -> BisqueWays.with(studio, changed));
   }
 }

@@ -66,7 +66,7 @@ final class ShelfFaults {
   static Optional<Load> stolen(Load load, Random random) {
     String id = load.layers().get(random.nextInt(load.layers().size())).shelfId();
     int used = (int) load.layers().stream().filter(layer -> layer.shelfId().equals(id)).count();
-    return Optional.of(StudioEdit.shelf(load, id, shelf -> StudioEdit.counted(shelf, used - 1)));
+    return Optional.of(StudioEdit.counted(load, id, used - 1));
   }
 
   /** A shelf with others beside or over it is gone, what stood on it waits. */

@@ -16,6 +16,7 @@ import shelfful.measure.Mass;
 import shelfful.studio.Clearances;
 import shelfful.studio.HouseRules;
 import shelfful.studio.Studio;
+import shelfful.studio.StudioChange;
 import shelfful.ware.Atmosphere;
 import shelfful.ware.Glaze;
 import shelfful.ware.KeptApart;
@@ -110,15 +111,10 @@ final class StudioEdit {
         shelf.count());
   }
 
-  static Shelf counted(Shelf shelf, int count) {
-    return new Shelf(
-        shelf.id(),
-        shelf.name(),
-        shelf.outline(),
-        shelf.thickness(),
-        shelf.massLimit(),
-        shelf.hottest(),
-        count);
+  /** The shelves of a kind, so many in the cupboard. */
+  static Load counted(Load load, String id, int count) {
+    int now = load.request().studio().shelf(id).orElseThrow().count();
+    return LoadEdit.studio(load, studio -> StudioChange.moreShelves(studio, id, count - now));
   }
 
   static Load posts(Load load, UnaryOperator<List<Post>> change) {
@@ -140,17 +136,11 @@ final class StudioEdit {
     return LoadEdit.studio(
         load,
         studio ->
-            new Studio(
-                studio.name(),
-                studio.unit(),
-                studio.forms(),
+            StudioChange.glazes(
+                studio,
                 studio.glazes().stream()
                     .map(glaze -> glaze.id().equals(id) ? change.apply(glaze) : glaze)
-                    .toList(),
-                studio.kilns(),
-                studio.shelves(),
-                studio.posts(),
-                studio.rules()));
+                    .toList()));
   }
 
   static Glaze runny(Glaze glaze) {
@@ -243,16 +233,8 @@ final class StudioEdit {
   }
 
   static Load clearances(Load load, UnaryOperator<Clearances> change) {
-    return rules(
-        load,
-        rules ->
-            new HouseRules(
-                change.apply(rules.clearances()),
-                rules.bellyMayPassEdge(),
-                rules.mostPostPieces(),
-                rules.catcher(),
-                rules.keptApart(),
-                rules.dueSoonDays()));
+    return LoadEdit.studio(
+        load, studio -> StudioChange.clearances(studio, change.apply(studio.rules().clearances())));
   }
 
   static Load gap(Load load, Length gap) {
