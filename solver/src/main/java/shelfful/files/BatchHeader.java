@@ -60,7 +60,10 @@ record BatchHeader(Map<BatchColumn, Integer> columns, int width) {
           "Did you mean " + Shown.quoted(meant.get()) + "?");
     } else {
       problems.warn(
-          where, Shown.text(heading), "No column of this name is known, so it is left aside.", "");
+          where,
+          Shown.text(heading),
+          "No column of this name is known, so it is left aside.",
+          "Give it the name of a column that is known, or leave it as it is.");
     }
   }
 

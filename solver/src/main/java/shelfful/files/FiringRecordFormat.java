@@ -1,7 +1,9 @@
 package shelfful.files;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import shelfful.load.Firing;
 import shelfful.measure.Cone;
@@ -30,6 +32,7 @@ final class FiringRecordFormat {
     Optional<Integer> limit =
         fields.optional("limit", node -> FileValue.whole(node, 0, MOST_PIECES));
     List<FiredPiece> pieces = fields.objects("pieces", FiringRecordFormat::piece);
+    noteTwice(pieces, fields);
     Optional<FiringCourse> course = fields.optionalObject("course", FiringRecordFormat::course);
     return fields.make(
         () ->
@@ -42,6 +45,23 @@ final class FiringRecordFormat {
                 limit,
                 pieces,
                 course.orElse(FiringCourse.UNKNOWN)));
+  }
+
+  private static void noteTwice(List<FiredPiece> pieces, FieldReader fields) {
+    Map<String, String> first = new HashMap<>();
+    for (FiredPiece piece : pieces) {
+      String at = fields.madeAt().pathOf(piece);
+      String before = first.putIfAbsent(piece.pieceId(), at);
+      if (before != null) {
+        fields
+            .problems()
+            .add(
+                at,
+                "piece",
+                "The piece " + piece.pieceId() + " is named twice: it stands at " + before + ".",
+                "Remove one of the two.");
+      }
+    }
   }
 
   private static Optional<Firing> firing(FieldReader fields) {

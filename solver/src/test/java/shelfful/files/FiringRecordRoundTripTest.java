@@ -79,7 +79,10 @@ class FiringRecordRoundTripTest {
     assertThat(read(good.replace("41292", "1")).problems())
         .anySatisfy(one -> assertThat(one.sentence()).contains("less than the one before"));
     assertThat(read(good.replace("\"BK-002\"", "\"BK-001\"")).problems())
-        .anySatisfy(one -> assertThat(one.sentence()).contains("BK-001 is named twice"));
+        .anySatisfy(
+            one ->
+                assertThat(one.sentence())
+                    .contains("/pieces/1, piece: ", "BK-001 is named twice", "/pieces/0"));
     assertThat(read(good.replace("shelfful firing", "shelfful plan")).found()).isEmpty();
   }
 }
