@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shelfful.load.Layer;
+import shelfful.load.LayerPlace;
 import shelfful.load.Load;
 import shelfful.load.Placement;
 
@@ -18,10 +19,10 @@ final class JoinedLoad {
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : load.layers()) {
       Optional<TwinColumns> pair =
-          joined.pairs().stream().filter(twins -> isIn(twins, layer)).findFirst();
+          joined.pairs().stream().filter(twins -> twins.holds(LayerPlace.of(layer))).findFirst();
       if (pair.isEmpty()) {
         layers.add(layer);
-      } else if (isFirst(pair.get(), layer)) {
+      } else if (pair.get().isFirst(LayerPlace.of(layer))) {
         Optional<Layer> twin = twin(load, layer, pair.get());
         if (twin.isEmpty()) {
           return Optional.empty();
@@ -35,24 +36,15 @@ final class JoinedLoad {
         new Load(joined.request(), load.columnPlanId(), layers, load.posts(), load.leftOut()));
   }
 
-  private static boolean isIn(TwinColumns pair, Layer layer) {
-    return isFirst(pair, layer)
-        || pair.second().id().equals(layer.columnId()) && pair.secondPlace() == layer.place();
-  }
-
-  private static boolean isFirst(TwinColumns pair, Layer layer) {
-    return pair.first().id().equals(layer.columnId()) && pair.firstPlace() == layer.place();
-  }
-
   private static Optional<Layer> twin(Load load, Layer layer, TwinColumns pair) {
     return load.layers().stream().filter(other -> isTwin(layer, other, pair)).findFirst();
   }
 
   /** Whether the second lies beside the first at its height. */
   private static boolean isTwin(Layer first, Layer second, TwinColumns pair) {
-    return isFirst(pair, first)
-        && isIn(pair, second)
-        && !isFirst(pair, second)
+    return pair.isFirst(LayerPlace.of(first))
+        && pair.holds(LayerPlace.of(second))
+        && !pair.isFirst(LayerPlace.of(second))
         && first.level() == second.level()
         && first.z().equals(second.z())
         && first.shelfId().equals(second.shelfId())

@@ -61,10 +61,10 @@ final class JoinedPlan {
 
   private static Optional<JoinedPlan> of(
       LoadRequest request, ColumnPlan plan, List<TwinColumns> pairs) {
-    boolean worthIt = request.studio().rules().bellyMayPassEdge() && request.kept().isEmpty();
-    return worthIt && !pairs.isEmpty()
-        ? Optional.of(new JoinedPlan(request, plan, pairs))
-        : Optional.empty();
+    if (pairs.isEmpty() || !request.studio().rules().bellyMayPassEdge()) {
+      return Optional.empty();
+    }
+    return Optional.of(new JoinedPlan(request, plan, pairs)).filter(JoinedPlan::keepsAll);
   }
 
   /** The outlines that two shelves of each kind make up together. */
@@ -204,7 +204,12 @@ final class JoinedPlan {
         Optional.of(joined.id()),
         asked.day(),
         asked.seed(),
-        asked.steps());
+        asked.steps(),
+        asked.kept().flatMap(kept -> KeptTogether.of(this, kept)));
+  }
+
+  private boolean keepsAll() {
+    return asked.kept().isPresent() == request.kept().isPresent();
   }
 
   /** What was asked, with the joined shelves in the cupboard. */

@@ -199,8 +199,7 @@ public final class LoadPlanner {
     if (request.kept().isEmpty() || !unknown.isEmpty()) {
       return unknown;
     }
-    Stand stand = lay().get(0);
-    return new PlanDesk(stand, ready, mode, request.seed(), () -> false).keptProblems();
+    return plain(lay().get(0)).keptProblems();
   }
 
   /** The column plans to choose from; sorts the ware on the way. */
@@ -214,11 +213,9 @@ public final class LoadPlanner {
             .sorted(Comparator.comparing(ColumnPlan::id))
             .map(this::stand)
             .collect(Collectors.toCollection(ArrayList::new));
-    if (request.kept().isEmpty()) {
-      List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
-      own.forEach(
-          plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
-    }
+    List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
+    own.forEach(
+        plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
     Impossible impossible = new Impossible(request, stands);
     Set<String> kept =
         request.kept().map(KeptSetting::standing).orElse(List.of()).stream()
@@ -228,7 +225,24 @@ public final class LoadPlanner {
         new LotSorter(request)
             .sort(
                 piece -> kept.contains(piece.id()) ? Optional.empty() : impossible.refuses(piece));
-    return stands;
+    return request.kept().isEmpty() ? stands : thatKeep(stands);
+  }
+
+  /**
+   * Those in which all that must stay can: what reaches over a joint may need its shelves joined,
+   * other things may need them apart. Never empty: if it can stay in none, one tells why.
+   */
+  private List<Stand> thatKeep(List<Stand> stands) {
+    List<Stand> all = new ArrayList<>(stands);
+    stands.stream()
+        .filter(Stand::isJoined)
+        .map(Stand::own)
+        .distinct()
+        .filter(plan -> all.stream().noneMatch(stand -> stand.plan().equals(plan)))
+        .forEach(plan -> all.add(new Stand(request, plan)));
+    List<Stand> keeping =
+        all.stream().filter(stand -> plain(stand).keptProblems().isEmpty()).toList();
+    return keeping.isEmpty() ? all.stream().filter(one -> !one.isJoined()).toList() : keeping;
   }
 
   private Stand stand(ColumnPlan plan) {

@@ -99,6 +99,11 @@ final class Stand {
     return joined.map(JoinedPlan::apart).orElse(plan);
   }
 
+  /** Whether shelves are joined here. */
+  boolean isJoined() {
+    return joined.isPresent();
+  }
+
   /** Whether columns of the kiln's plan are built together here. */
   boolean joinsColumns() {
     return own().columns().size() > plan.columns().size();

@@ -9,6 +9,7 @@ import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Shelf;
 import shelfful.kiln.ShelfPlace;
+import shelfful.load.LayerPlace;
 import shelfful.measure.Point;
 import shelfful.studio.Studio;
 
@@ -101,6 +102,16 @@ record TwinColumns(
     return twins.isEmpty()
         ? Optional.empty()
         : Optional.of(new TwinColumns(first, firstPlace, second, secondPlace, shelves, twins));
+  }
+
+  /** Whether a layer lies in its first place. */
+  boolean isFirst(LayerPlace place) {
+    return place.columnId().equals(first.id()) && place.place() == firstPlace;
+  }
+
+  /** Whether a layer lies in one of its places. */
+  boolean holds(LayerPlace place) {
+    return isFirst(place) || place.columnId().equals(second.id()) && place.place() == secondPlace;
   }
 
   boolean isOf(Column column) {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static shelfful.planning.Scene.mm;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shelfful.fixture.Forms;
 import shelfful.inspect.Inspection;
@@ -15,6 +17,7 @@ import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Kiln;
 import shelfful.kiln.ShelfOutline;
 import shelfful.kiln.ShelfPlace;
+import shelfful.load.KeptSetting;
 import shelfful.load.Layer;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
@@ -170,6 +173,21 @@ class JoinedShelvesTest {
     Load again =
         new LoadPlanner(request).startFrom(load, false).plan(SearchBudget.ofSteps(0), better -> {});
     assertThat(places(again)).isEqualTo(places(load));
+  }
+
+  /** Pinned, and again with both layers locked. */
+  @Test
+  void whatReachesOverTheJointStaysWhereItStood() {
+    LoadRequest request = request(scene(2), twoColumns());
+    Load load = plan(request, 20);
+    Set<String> all = new HashSet<>();
+    places(load).forEach(one -> all.add(one.pieceId()));
+    LoadRequest pinned = request.keeping(KeptSetting.of(load, all, Set.of()));
+    assertThat(places(plan(pinned, 20))).containsAll(places(load));
+    Set<String> layers = new HashSet<>();
+    load.layers().forEach(layer -> layers.add(layer.id()));
+    LoadRequest locked = request.keeping(KeptSetting.of(load, Set.of(), layers));
+    assertThat(plan(locked, 20).layers()).isEqualTo(load.layers());
   }
 
   private static List<Placement> places(Load load) {
