@@ -19,7 +19,6 @@ import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.task.FxTaskRunner;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.week.OpenedFiring;
-import shelfful.ui.week.WeekWindow;
 import shelfful.ui.words.Words;
 
 /** The desk as an application: one window. */
@@ -56,17 +55,17 @@ public final class Desk extends Application {
     window.add(studies.menu());
     window.offerWhy(words.of("studies.why"), studies::showWhy);
     window.offer(words.of("start.paste"), workshop::paste);
-    WeekWindow week =
-        new WeekWindow(
+    DeskWeek week =
+        new DeskWeek(
             words,
             tasks,
-            settings,
-            stage,
+            new DeskWeek.Around(settings, window.leaving(), stage),
             firing -> window.leaving().plan(() -> lookAt(firing, words, stage)));
-    offer(week, window, words);
+    window.add(week.menu());
+    window.offer(words.of("week.demo"), week::planDemo);
     stage.setOnCloseRequest(
         event -> {
-          if (!window.leaving().mayClose() || !week.mayClose()) {
+          if (!window.leaving().mayClose()) {
             event.consume();
           }
         });
@@ -84,11 +83,6 @@ public final class Desk extends Application {
     window.offer(recovery);
     window.rehearse();
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
-  }
-
-  private static void offer(WeekWindow week, DeskWindow window, Words words) {
-    window.add(week.menu());
-    window.offer(words.of("week.demo"), week::planDemo);
   }
 
   /** Shows the load of a firing of the week. */

@@ -3,7 +3,6 @@ package shelfful.ui.week;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
@@ -13,10 +12,14 @@ import shelfful.ui.words.Words;
 /**
  * Asks by the system's own windows.
  *
- * @param desk is given firings to show
+ * @param doors ask the desk what no window of the system can
  */
-record AskForWeekFile(Words words, Window window, Consumer<OpenedFiring> desk)
-    implements WeekPlaces {
+record AskForWeekFile(Words words, Window window, WeekWindow.Doors doors) implements WeekPlaces {
+
+  @Override
+  public boolean mayLeave() {
+    return doors.mayLeave().getAsBoolean();
+  }
 
   @Override
   public Optional<Path> toOpen() {
@@ -47,7 +50,7 @@ record AskForWeekFile(Words words, Window window, Consumer<OpenedFiring> desk)
 
   @Override
   public void onDesk(OpenedFiring firing) {
-    desk.accept(firing);
+    doors.desk().accept(firing);
   }
 
   private Optional<Path> save(String kind, String name, String ending) {

@@ -83,14 +83,27 @@ public final class WeekFileViewModel {
         .week()
         .ifPresent(
             week ->
-                write(
-                    List.of(path),
-                    () -> KeepAWeek.save(week, path),
-                    () -> {
-                      saved = Optional.of(week);
-                      file = Optional.of(path);
-                      unsaved.set(!model.week().equals(saved));
-                    }));
+                write(List.of(path), () -> KeepAWeek.save(week, path), () -> isSaved(week, path)));
+  }
+
+  /**
+   * Saves the week before it is left behind, and returns only then; what goes wrong is told.
+   *
+   * @return whether a file holds the week as it is now
+   */
+  public boolean saveNow(Path path) {
+    model
+        .week()
+        .ifPresent(
+            week ->
+                KeepAWeek.save(week, path).ifPresentOrElse(model::tell, () -> isSaved(week, path)));
+    return !unsaved.get();
+  }
+
+  private void isSaved(InspectedWeek week, Path path) {
+    saved = Optional.of(week);
+    file = Optional.of(path);
+    unsaved.set(!model.week().equals(saved));
   }
 
   /** Hands the week out as iCalendar. */

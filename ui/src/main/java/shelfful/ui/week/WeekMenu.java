@@ -27,8 +27,8 @@ final class WeekMenu extends MenuBar {
     return new Menu(
         words.of("week.menu"),
         null,
-        item("week.open", "Shortcut+O", () -> places.toOpen().ifPresent(files::open)),
-        item("week.demo", "Shortcut+D", files::planDemo),
+        item("week.open", "Shortcut+O", () -> leave(this::open)),
+        item("week.demo", "Shortcut+D", () -> leave(files::planDemo)),
         new SeparatorMenuItem(),
         needsAWeek(item("week.save", "Shortcut+S", this::save)),
         needsAWeek(item("week.saveAs", "Shortcut+Shift+S", this::saveAs)),
@@ -43,6 +43,17 @@ final class WeekMenu extends MenuBar {
                 "week.saveAllSheets",
                 "Shortcut+Shift+P",
                 () -> places.forAllSheets().ifPresent(files::saveAllSheets))));
+  }
+
+  /** Does what puts another week in the place of this one, unless that stays. */
+  private void leave(Runnable next) {
+    if (places.mayLeave()) {
+      next.run();
+    }
+  }
+
+  private void open() {
+    places.toOpen().ifPresent(files::open);
   }
 
   private void save() {

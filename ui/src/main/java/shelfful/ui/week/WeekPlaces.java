@@ -4,9 +4,13 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * Asks the user for files, and hands firings to the desk; empty when there is no file after all.
+ * Asks the user for files and before a week is left, and hands firings to the desk; empty when
+ * there is no file after all.
  */
 public interface WeekPlaces {
+
+  /** Whether the week may give way to another, asked where no file holds it. */
+  boolean mayLeave();
 
   /** Which week to open. */
   Optional<Path> toOpen();

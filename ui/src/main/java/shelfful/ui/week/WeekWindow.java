@@ -1,65 +1,59 @@
 package shelfful.ui.week;
 
-import java.time.Duration;
-import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
-import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonBar;
-import javafx.scene.control.ButtonType;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
-import shelfful.drawing.Printing;
 import shelfful.ui.look.Look;
 import shelfful.ui.look.Settings;
-import shelfful.ui.look.SettingsViewModel;
-import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 
 /** The window of the week, opened from the desk and closed with it. */
 public final class WeekWindow {
   private static final double WIDTH = 1200;
   private static final double HEIGHT = 800;
-  private static final Duration LENGTH = Duration.ofSeconds(30);
 
   private final Words words;
-  private final SettingsViewModel settings;
   private final WeekViewModel model;
   private final WeekFileViewModel files;
   private final Stage stage = new Stage();
+  private final WeekPlaces places;
   private final WeekPane pane;
 
   /**
-   * Not shown yet.
+   * What the window asks of the program.
    *
-   * @param owner the desk's own window, with which it is closed; not its owner, so that either may
-   *     lie over the other
    * @param desk is given firings to show
+   * @param mayLeave whether the week may give way to another, asked where no file holds it
    */
+  public record Doors(Consumer<OpenedFiring> desk, BooleanSupplier mayLeave) {}
+
+  /** Not shown yet. */
   public WeekWindow(
       Words words,
-      TaskRunner tasks,
-      SettingsViewModel settings,
-      Stage owner,
-      Consumer<OpenedFiring> desk) {
+      WeekViewModel model,
+      WeekFileViewModel files,
+      ObservableValue<Settings> settings,
+      Doors doors) {
     this.words = words;
-    this.settings = settings;
-    model = new WeekViewModel(words, tasks, Optional.of(LENGTH));
-    files = new WeekFileViewModel(words, tasks, model, this::printing);
-    owner.addEventHandler(WindowEvent.WINDOW_HIDDEN, hidden -> close());
-    pane = new WeekPane(words, model, files, new AskForWeekFile(words, stage, desk));
-    Look.follow(pane, settings.settings());
+    this.model = model;
+    this.files = files;
+    places = new AskForWeekFile(words, stage, doors);
+    pane = new WeekPane(words, model, files, places);
+    Look.follow(pane, settings);
     stage.setTitle(words.of("week.window"));
     stage.setScene(new Scene(pane, WIDTH, HEIGHT));
     stage.setMinWidth(760);
     stage.setMinHeight(520);
   }
 
-  private Printing printing() {
-    Settings now = settings.settings().get();
-    return Printing.plain(now.paper(), now.unit());
+  /** Closes it with the desk's own window; that is not its owner, so that either may lie on top. */
+  public void closeWith(Stage desk) {
+    desk.addEventHandler(WindowEvent.WINDOW_HIDDEN, hidden -> close());
   }
 
   /** The menu of the desk that opens it. */
@@ -83,23 +77,17 @@ public final class WeekWindow {
     pane.calendar().requestFocus();
   }
 
-  /** Shows the window and plans the month that comes with the program. */
+  /** Shows the window and plans the month that comes with the program, unless a week stays. */
   public void planDemo() {
     show();
-    files.planDemo();
+    if (places.mayLeave()) {
+      files.planDemo();
+    }
   }
 
-  /** Asks before a week that no file holds is lost; true when it may be. */
-  public boolean mayClose() {
-    if (!files.unsaved().get()) {
-      return true;
-    }
-    ButtonType stay = new ButtonType(words.of("week.stay"), ButtonBar.ButtonData.CANCEL_CLOSE);
-    ButtonType leave = new ButtonType(words.of("week.leave"), ButtonBar.ButtonData.OK_DONE);
-    Alert question = new Alert(Alert.AlertType.NONE, words.of("week.unsaved"), leave, stay);
-    question.setTitle(words.of("week.window"));
-    Look.dress(question.getDialogPane(), settings.settings().get());
-    return question.showAndWait().filter(answer -> answer == leave).isPresent();
+  /** Saves the week in its file, or asks for one; whether a file holds it then. */
+  public boolean save() {
+    return files.file().or(places::forWeek).filter(files::saveNow).isPresent();
   }
 
   private void close() {

@@ -2,16 +2,26 @@ package shelfful.ui.week;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /**
  * Never has a file.
  *
+ * @param mayLeave whether a week may give way to another
+ * @param asked counts how often a file to open was asked for
  * @param desk is given firings to show
  */
-record NoWeekFiles(Consumer<OpenedFiring> desk) implements WeekPlaces {
+record NoWeekFiles(boolean mayLeave, AtomicInteger asked, Consumer<OpenedFiring> desk)
+    implements WeekPlaces {
+  /** A week may always give way. */
+  NoWeekFiles(Consumer<OpenedFiring> desk) {
+    this(true, new AtomicInteger(), desk);
+  }
+
   @Override
   public Optional<Path> toOpen() {
+    asked.incrementAndGet();
     return Optional.empty();
   }
 

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shelfful.app.KeepAWeek;
+import shelfful.app.Opened;
 import shelfful.drawing.PaperSize;
 import shelfful.drawing.Printing;
 import shelfful.measure.LengthUnit;
@@ -43,6 +45,17 @@ class WeekFileViewModelTest {
     assertThat(files.unsaved().get()).isTrue();
     model.undo();
     assertThat(files.unsaved().get()).isFalse();
+  }
+
+  @Test
+  void beforeItIsLeftBehindAWeekIsSavedBeforeTheAnswerComes() {
+    model.begin(SmallWeek.planned());
+    assertThat(files.saveNow(folder.resolve("no such folder").resolve("a.week.json"))).isFalse();
+    assertThat(model.notice().get()).contains("was not saved");
+    assertThat(files.unsaved().get()).isTrue();
+    assertThat(files.saveNow(folder.resolve("a.week.json"))).isTrue();
+    assertThat(files.file()).contains(folder.resolve("a.week.json"));
+    assertThat(KeepAWeek.open(folder.resolve("a.week.json"))).isInstanceOf(Opened.Ready.class);
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import javafx.event.Event;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -14,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import shelfful.drawing.PaperSize;
 import shelfful.drawing.Printing;
 import shelfful.measure.LengthUnit;
+import shelfful.review.InspectedWeek;
 import shelfful.ui.Scenes;
+import shelfful.ui.Screen;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.Theme;
 import shelfful.ui.task.SameThreadTaskRunner;
@@ -64,6 +67,40 @@ class WeekPaneTest {
 
   private RowList firings(Scenes window) {
     return window.called("week-firings", RowList.class);
+  }
+
+  @Test
+  void theMenuAsksBeforeAnotherWeekTakesThePlace() {
+    for (boolean mayLeave : new boolean[] {false, true}) {
+      AtomicInteger asked = new AtomicInteger();
+      WeekMenu menu = menu(new NoWeekFiles(mayLeave, asked, firing -> {}));
+      menu.getMenus().get(0).getItems().get(0).fire();
+      assertThat(asked.get()).isEqualTo(mayLeave ? 1 : 0);
+    }
+    Optional<InspectedWeek> before = model.week();
+    menu(new NoWeekFiles(false, new AtomicInteger(), firing -> {}))
+        .getMenus()
+        .get(0)
+        .getItems()
+        .get(1)
+        .fire();
+    assertThat(model.week()).isEqualTo(before);
+    assertThat(model.planning().get()).isFalse();
+  }
+
+  private WeekMenu menu(WeekPlaces places) {
+    return Screen.on(
+        () -> {
+          SameThreadTaskRunner tasks = new SameThreadTaskRunner();
+          model = new WeekViewModel(Words.english(), tasks, Optional.empty());
+          model.begin(SmallWeek.planned());
+          Printing printing = Printing.plain(PaperSize.A4, LengthUnit.MILLIMETRES);
+          return new WeekMenu(
+              Words.english(),
+              model,
+              new WeekFileViewModel(Words.english(), tasks, model, () -> printing),
+              places);
+        });
   }
 
   @Test
