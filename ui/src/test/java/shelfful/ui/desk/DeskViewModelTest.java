@@ -19,6 +19,7 @@ import shelfful.edit.WorkPlan;
 import shelfful.load.LoadRequest;
 import shelfful.load.Placement;
 import shelfful.ui.DemoPlan;
+import shelfful.ui.task.QueuedTaskRunner;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;

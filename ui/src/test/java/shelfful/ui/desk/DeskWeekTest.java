@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import shelfful.ui.Screen;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsViewModel;
+import shelfful.ui.task.QueuedTaskRunner;
 import shelfful.ui.week.SmallWeek;
 import shelfful.ui.words.Words;
 

@@ -12,6 +12,7 @@ import shelfful.app.SearchLength;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
 import shelfful.ui.DemoPlan;
+import shelfful.ui.task.QueuedTaskRunner;
 
 class LivePlanningTest {
   private final QueuedTaskRunner tasks = new QueuedTaskRunner();

@@ -13,6 +13,7 @@ import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
 import shelfful.load.LoadRequest;
 import shelfful.ui.DemoPlan;
+import shelfful.ui.task.QueuedTaskRunner;
 import shelfful.ui.words.Words;
 
 class MostThatFitsTest {

@@ -1,16 +1,15 @@
-package shelfful.ui.desk;
+package shelfful.ui.task;
 
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import shelfful.ui.task.TaskRunner;
 
 /**
  * Keeps work and steps until a test lets them happen, so that the order of things can be chosen.
  */
-final class QueuedTaskRunner implements TaskRunner {
+public final class QueuedTaskRunner implements TaskRunner {
   private final Deque<Runnable> work = new ArrayDeque<>();
   private final Deque<Runnable> later = new ArrayDeque<>();
   private final Deque<Runnable> steps = new ArrayDeque<>();
@@ -35,7 +34,7 @@ final class QueuedTaskRunner implements TaskRunner {
   }
 
   /** Lets the time go by that steps wait for. */
-  void passTime() {
+  public void passTime() {
     steps.addAll(later);
     later.clear();
   }
@@ -51,12 +50,22 @@ final class QueuedTaskRunner implements TaskRunner {
   }
 
   /** Does the oldest work; what it shows still waits. */
-  void doWork() {
+  public void doWork() {
     work.remove().run();
   }
 
+  /** Does the latest work before what was begun earlier. */
+  public void doLatestWork() {
+    work.removeLast().run();
+  }
+
+  /** How much work waits to be done. */
+  public int waiting() {
+    return work.size();
+  }
+
   /** Does all steps on the screen; returns how many there were. */
-  int doSteps() {
+  public int doSteps() {
     int done = 0;
     while (!steps.isEmpty()) {
       steps.remove().run();
