@@ -1,9 +1,7 @@
 package shelfful.ui.week;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -12,6 +10,7 @@ import shelfful.app.Opened;
 import shelfful.app.SaveALoad;
 import shelfful.drawing.LoadDrawing;
 import shelfful.drawing.Printing;
+import shelfful.inspect.InspectedLoad;
 import shelfful.review.InspectedWeek;
 import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
@@ -82,8 +81,7 @@ public final class WeekFileViewModel {
     model
         .week()
         .ifPresent(
-            week ->
-                write(List.of(path), () -> KeepAWeek.save(week, path), () -> isSaved(week, path)));
+            week -> write(path, () -> KeepAWeek.save(week, path), () -> isSaved(week, path)));
   }
 
   /**
@@ -108,26 +106,25 @@ public final class WeekFileViewModel {
 
   /** Hands the week out as iCalendar. */
   public void saveCalendar(Path path) {
-    model
-        .week()
-        .ifPresent(week -> write(List.of(path), () -> KeepAWeek.calendar(week, path), () -> {}));
+    model.week().ifPresent(week -> write(path, () -> KeepAWeek.calendar(week, path), () -> {}));
   }
 
   /** Hands the sheets of the chosen firing out as PDF. */
   public void saveSheets(Path path) {
     Printing how = printing.get();
-    Function<InspectedWeek, Optional<LoadDrawing>> drawn =
-        week -> week.load(model.chosen().get()).map(load -> LoadDrawing.of(load, how));
+    String firing = model.chosen().get();
     model
         .week()
-        .filter(week -> week.load(model.chosen().get()).isPresent())
-        .ifPresentOrElse(
+        .ifPresent(
             week ->
-                write(
-                    List.of(path),
-                    () -> drawn.apply(week).flatMap(one -> SaveALoad.sheets(one, path)),
-                    () -> {}),
-            () -> model.tell(words.of("week.nothingToPrint", model.chosen().get())));
+                week.load(firing)
+                    .ifPresentOrElse(
+                        load -> write(path, () -> sheets(load, how, path), () -> {}),
+                        () -> model.tell(words.of("week.nothingToPrint", firing))));
+  }
+
+  private static Optional<String> sheets(InspectedLoad load, Printing how, Path path) {
+    return SaveALoad.sheets(LoadDrawing.of(load, how), path);
   }
 
   /** Hands the sheets of every firing out as PDF, each named after its firing. */
@@ -137,11 +134,10 @@ public final class WeekFileViewModel {
     model
         .week()
         .ifPresent(
-            week ->
-                write(List.of(folder), () -> KeepAWeek.sheets(week, how, folder, name), () -> {}));
+            week -> write(folder, () -> KeepAWeek.sheets(week, how, folder, name), () -> {}));
   }
 
-  private void write(List<Path> into, Supplier<Optional<String>> saving, Runnable done) {
+  private void write(Path into, Supplier<Optional<String>> saving, Runnable done) {
     tasks.start(
         saving,
         trouble ->
@@ -149,7 +145,7 @@ public final class WeekFileViewModel {
                 model::tell,
                 () -> {
                   done.run();
-                  model.tell(words.of("week.saved", String.valueOf(into.get(0))));
+                  model.tell(words.of("week.saved", into));
                 }),
         model::failed);
   }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +15,7 @@ import shelfful.app.Opened;
 import shelfful.drawing.PaperSize;
 import shelfful.drawing.Printing;
 import shelfful.measure.LengthUnit;
+import shelfful.ui.task.QueuedTaskRunner;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
 
@@ -90,5 +92,24 @@ class WeekFileViewModelTest {
     Path one = folder.resolve("one.pdf");
     files.saveSheets(one);
     assertThat(one).exists();
+  }
+
+  @Test
+  void theSheetsAreOfTheFiringThatWasChosenWhenTheyWereAskedFor() throws IOException {
+    QueuedTaskRunner queue = new QueuedTaskRunner();
+    Printing printing = Printing.plain(PaperSize.A4, LengthUnit.MILLIMETRES);
+    WeekFileViewModel asked = new WeekFileViewModel(Words.english(), queue, model, () -> printing);
+    model.begin(SmallWeek.planned());
+    List<String> loaded =
+        SmallWeek.planned().plan().firings().stream()
+            .map(firing -> firing.id())
+            .filter(id -> SmallWeek.planned().load(id).isPresent())
+            .toList();
+    model.choose(loaded.get(0));
+    files.saveSheets(folder.resolve("wanted.pdf"));
+    asked.saveSheets(folder.resolve("got.pdf"));
+    model.choose(loaded.get(1));
+    queue.doWork();
+    assertThat(folder.resolve("got.pdf")).hasSameBinaryContentAs(folder.resolve("wanted.pdf"));
   }
 }
