@@ -60,7 +60,7 @@ record FigureCharts(Words words, Decimals decimals) {
 
   private LineChart<Number, Number> cost(FiguresViewModel model) {
     LineChart<Number, Number> chart =
-        lines(model.costs(), words.of("figures.cost"), cost -> decimals.of(cost, 2));
+        lines(model.costs(), words.of("figures.costPerPiece"), cost -> decimals.of(cost, 2));
     chart.getData().add(series(words.of("figures.costPerPiece"), model.costs()));
     return chart;
   }
