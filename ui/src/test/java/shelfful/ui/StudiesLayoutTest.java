@@ -147,7 +147,7 @@ class StudiesLayoutTest {
   void firingsHaveRoomForTheirWords() {
     FiringBook book = book("firings");
     book.begin(SmallPlan.load());
-    UnpackingViewModel marking = new UnpackingViewModel(Words.english(), book);
+    UnpackingViewModel marking = new UnpackingViewModel(Words.english(), new SameThreadTaskRunner(), book);
     for (Grade grade : List.of(Grade.SECOND, Grade.LOST, Grade.GOOD)) {
       marking.choose(marking.rows().get().get(grade.ordinal()).pieceId());
       marking.mark(grade, "crawled");
@@ -159,7 +159,7 @@ class StudiesLayoutTest {
                 new FiringsPane(
                     words,
                     book,
-                    new UnpackingViewModel(words, book),
+                    new UnpackingViewModel(words, new SameThreadTaskRunner(), book),
                     new FiringsPane.Doors(
                         () -> {}, Optional::empty, Optional::empty, Optional::empty)));
   }

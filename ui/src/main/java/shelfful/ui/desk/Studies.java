@@ -61,7 +61,7 @@ final class Studies {
     book = new FiringBook(words, tasks, new FiringFolder(place.folder()), LocalDate::now);
     remedies = new Remedies(words, tasks, desk);
     worth = new WorthViewModel(words, tasks, around.studio().studio()::get, LocalDate::now);
-    unpacking = new UnpackingViewModel(words, book);
+    unpacking = new UnpackingViewModel(words, tasks, book);
     learned = new LearnedViewModel(words, tasks, book.firings(), new Door(around.studio()));
     figures = new FiguresViewModel(words, book.firings());
     desk.shown().addListener((property, was, is) -> lookWhy());
@@ -164,9 +164,12 @@ final class Studies {
     }
   }
 
+  /** The record that is begun comes with every other firing; they are not read besides. */
   private void record() {
+    Optional<InspectedLoad> fired = load();
+    isRead = isRead || fired.isPresent();
     showFirings();
-    load().ifPresentOrElse(book::begin, () -> book.tell("book.noLoad"));
+    fired.ifPresentOrElse(book::begin, () -> book.tell("book.noLoad"));
   }
 
   void showFirings() {

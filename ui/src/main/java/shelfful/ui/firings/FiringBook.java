@@ -39,7 +39,7 @@ public final class FiringBook {
   private final Words words;
   private final TaskRunner tasks;
   private final Supplier<LocalDate> today;
-  private FiringFolder folder;
+  private final ReadOnlyObjectWrapper<FiringFolder> folder = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<List<UnpackedFiring>> firings =
       new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Optional<UnpackedFiring>> chosen =
@@ -51,6 +51,14 @@ public final class FiringBook {
   private String planOf = "";
 
   /**
+   * Counts on with whatever puts other firings on the screen; an answer to anything before is late.
+   */
+  private int turn;
+
+  /** Counts on with whatever is noted in a firing. */
+  private int noted;
+
+  /**
    * Nothing was read yet.
    *
    * @param folder where firings are kept
@@ -59,7 +67,7 @@ public final class FiringBook {
   public FiringBook(Words words, TaskRunner tasks, FiringFolder folder, Supplier<LocalDate> today) {
     this.words = words;
     this.tasks = tasks;
-    this.folder = folder;
+    this.folder.set(folder);
     this.today = today;
   }
 
@@ -89,55 +97,83 @@ public final class FiringBook {
   }
 
   /** Where firings are kept. */
-  public FiringFolder folder() {
-    return folder;
+  public ReadOnlyObjectProperty<FiringFolder> folder() {
+    return folder.getReadOnlyProperty();
   }
 
-  /** Reads the firings of another folder from now on. */
+  /** Reads the firings of another folder from now on; nothing is noted in it of those before. */
   public void use(FiringFolder other) {
-    folder = other;
+    clear();
+    folder.set(other);
     read();
   }
 
   /** Reads every firing of the folder, in the background. */
   public void read() {
-    madeUp.set(false);
-    told.set(words.of("book.reading", folder.path()));
-    FiringFolder asked = folder;
-    tasks.start(asked::all, kept -> take(asked, kept), this::failed);
+    lookAtOwn();
+    FiringFolder from = folder.get();
+    tell("book.reading", from.path());
+    int mine = turn;
+    int before = noted;
+    tasks.start(from::all, kept -> take(mine, before, kept), fault -> failed(mine, fault));
   }
 
-  private void take(FiringFolder of, KeepFirings.Kept kept) {
-    if (of == folder && !madeUp.get()) {
-      show(kept.firings());
-      List<String> lines = new ArrayList<>();
-      lines.add(words.of("book.read", kept.firings().size(), folder.path()));
-      lines.addAll(kept.notes());
-      told.set(String.join("\n", lines));
+  /** What is on the screen from now on is of the folder, not made up. */
+  private void lookAtOwn() {
+    turn++;
+    if (madeUp.get()) {
+      clear();
+      madeUp.set(false);
     }
   }
 
-  private void failed(Throwable fault) {
-    told.set(words.of("book.failed", fault));
+  private void clear() {
+    planOf = "";
+    plan.set(Optional.empty());
+    firings.set(List.of());
+    chosen.set(Optional.empty());
+  }
+
+  private void take(int mine, int before, KeepFirings.Kept kept) {
+    if (mine == turn && before == noted) {
+      show(kept.firings());
+      List<String> lines = new ArrayList<>();
+      lines.add(words.of("book.read", kept.firings().size(), folder.get().path()));
+      lines.addAll(kept.notes());
+      told.set(String.join("\n", lines));
+    } else if (mine == turn) {
+      // What was read may lack what was noted meanwhile.
+      read();
+    }
+  }
+
+  private void failed(int mine, Throwable fault) {
+    if (mine == turn) {
+      tell("book.failed", fault);
+    }
   }
 
   /** Shows a year that was made up for a studio, in place of the folder's firings. */
   public void showMadeUp(Studio studio) {
+    turn++;
+    int mine = turn;
+    clear();
     madeUp.set(true);
-    told.set(words.of("book.makingUp"));
+    tell("book.makingUp");
     tasks.start(
         () -> MadeUpYear.of(studio),
         year -> {
-          show(year);
-          told.set(words.of("book.madeUp"));
+          if (mine == turn) {
+            show(year);
+            tell("book.madeUp");
+          }
         },
-        this::failed);
+        fault -> failed(mine, fault));
   }
 
   private void show(List<UnpackedFiring> others) {
     String id = chosen.get().map(one -> one.record().id()).orElse("");
     firings.set(others.stream().sorted(LATEST_FIRST).toList());
-    chosen.set(Optional.empty());
     choose(
         find(id)
             .or(() -> firings.get().stream().findFirst())
@@ -163,15 +199,19 @@ public final class FiringBook {
   }
 
   private void readPlan(FiringRecord record) {
-    FiringFolder from = folder;
+    FiringFolder from = folder.get();
     tasks.start(
         () -> from.planOf(record),
         found -> {
-          if (record.id().equals(planOf)) {
+          if (isLookedAt(from) && record.id().equals(planOf)) {
             plan.set(found);
           }
         },
-        this::failed);
+        fault -> tell("book.failed", fault));
+  }
+
+  private boolean isLookedAt(FiringFolder one) {
+    return one == folder.get() && !madeUp.get();
   }
 
   /** The plan the chosen firing was loaded from, as soon as its copy has been read. */
@@ -179,33 +219,52 @@ public final class FiringBook {
     return plan.getReadOnlyProperty();
   }
 
+  /**
+   * What came of beginning a record.
+   *
+   * @param opened the record, or why there is none
+   * @param kept every firing of its folder then
+   */
+  private record Begun(Opened<UnpackedFiring> opened, KeepFirings.Kept kept) {}
+
   /** Begins the record of a load that is about to be fired, in the background. */
   public void begin(InspectedLoad load) {
+    lookAtOwn();
     LocalDate day = today.get();
-    FiringFolder into = folder;
-    told.set(words.of("book.beginning"));
+    FiringFolder into = folder.get();
+    int mine = turn;
+    int before = noted;
+    tell("book.beginning");
     tasks.start(
         () -> {
           int limit = LoadLimit.of(load.load().request()).pieces();
-          return into.begin(load, day, Optional.of(limit));
+          return new Begun(into.begin(load, day, Optional.of(limit)), into.all());
         },
-        opened -> begun(into, opened),
-        this::failed);
+        begun -> begun(into, before, begun),
+        fault -> failed(mine, fault));
   }
 
-  private void begun(FiringFolder into, Opened<UnpackedFiring> opened) {
-    if (opened instanceof Opened.Refused<UnpackedFiring> refused) {
-      told.set(String.join("\n", refused.sentences()));
-      return;
+  /** A record that was begun is told in any case, and shown where its folder is still looked at. */
+  private void begun(FiringFolder into, int before, Begun begun) {
+    if (isLookedAt(into)) {
+      // Nothing that was asked before knows of the record.
+      turn++;
+      show(begun.kept().firings());
+      if (begun.opened() instanceof Opened.Ready<UnpackedFiring> ready) {
+        planOf = "";
+        choose(ready.value().record().id());
+      }
+      if (before != noted) {
+        read();
+      }
     }
-    Opened.Ready<UnpackedFiring> ready = (Opened.Ready<UnpackedFiring>) opened;
-    KeepFirings.Kept kept = into.all();
-    madeUp.set(false);
-    planOf = "";
-    show(kept.firings());
-    choose(ready.value().record().id());
-    List<String> lines = new ArrayList<>(List.of(words.of("book.begun", into.path())));
-    lines.addAll(ready.notes());
+    List<String> lines = new ArrayList<>();
+    if (begun.opened() instanceof Opened.Ready<UnpackedFiring> ready) {
+      lines.add(words.of("book.begun", into.path()));
+      lines.addAll(ready.notes());
+    } else {
+      lines.addAll(((Opened.Refused<UnpackedFiring>) begun.opened()).sentences());
+    }
     told.set(String.join("\n", lines));
   }
 
@@ -216,7 +275,7 @@ public final class FiringBook {
       return false;
     }
     FiringRecord record = now.get().record().with(course);
-    return kept(folder.note(record), new UnpackedFiring(record, now.get().results()));
+    return kept(folder.get().note(record), new UnpackedFiring(record, now.get().results()));
   }
 
   /** Adds results to the chosen firing; false when they could not be kept, with the reason told. */
@@ -228,13 +287,13 @@ public final class FiringBook {
     List<PieceResult> all = new ArrayList<>(now.get().results());
     all.addAll(results);
     UnpackedFiring with = new UnpackedFiring(now.get().record(), all);
-    return kept(folder.add(now.get().record(), results), with);
+    return kept(folder.get().add(now.get().record(), results), with);
   }
 
   /** The chosen firing, if something may be noted in it. */
   private Optional<UnpackedFiring> open() {
     if (madeUp.get()) {
-      told.set(words.of("book.notInMadeUp"));
+      tell("book.notInMadeUp");
       return Optional.empty();
     }
     return chosen.get();
@@ -245,11 +304,12 @@ public final class FiringBook {
       told.set(trouble.get());
       return false;
     }
+    noted++;
     String id = with.record().id();
     firings.set(
         firings.get().stream().map(one -> one.record().id().equals(id) ? with : one).toList());
     chosen.set(Optional.of(with));
-    told.set(words.of("book.kept", with.results().size(), with.record().pieces().size()));
+    tell("book.kept", with.results().size(), with.record().pieces().size());
     return true;
   }
 
@@ -260,7 +320,7 @@ public final class FiringBook {
       Opened<List<PieceResult>> read = FiringFolder.fromNote(name, note, now.get().record());
       if (read instanceof Opened.Ready<List<PieceResult>> ready) {
         if (add(ready.value())) {
-          told.set(words.of("book.noteTaken", ready.value().size()));
+          tell("book.noteTaken", ready.value().size());
         }
       } else {
         told.set(String.join("\n", ((Opened.Refused<List<PieceResult>>) read).sentences()));

@@ -96,8 +96,10 @@ public final class FiringsPane extends BorderPane {
   }
 
   private void note(Path file) {
+    String name = String.valueOf(file.getFileName());
     KeepAFile.read(file)
-        .ifPresent(bytes -> book.takeNote(String.valueOf(file.getFileName()), bytes));
+        .ifPresentOrElse(
+            bytes -> book.takeNote(name, bytes), () -> book.tell("book.noteUnreadable", name));
   }
 
   private Label banner() {

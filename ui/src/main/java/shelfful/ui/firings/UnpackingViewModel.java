@@ -14,10 +14,12 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import shelfful.app.FiringFolder;
 import shelfful.drawing.LayerList;
+import shelfful.inspect.InspectedLoad;
 import shelfful.record.FiredPiece;
 import shelfful.record.Grade;
 import shelfful.record.PieceResult;
 import shelfful.record.UnpackedFiring;
+import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 
 /**
@@ -26,6 +28,7 @@ import shelfful.ui.words.Words;
  */
 public final class UnpackingViewModel {
   private final Words words;
+  private final TaskRunner tasks;
   private final FiringBook book;
   private final ReadOnlyObjectWrapper<List<UnpackedRow>> rows =
       new ReadOnlyObjectWrapper<>(List.of());
@@ -37,12 +40,14 @@ public final class UnpackingViewModel {
   private String shown = "";
 
   /** Follows the firing that is chosen in a book. */
-  public UnpackingViewModel(Words words, FiringBook book) {
+  public UnpackingViewModel(Words words, TaskRunner tasks, FiringBook book) {
     this.words = words;
+    this.tasks = tasks;
     this.book = book;
     causes.set(ownCauses());
     book.chosen().addListener((property, was, is) -> follow());
     book.plan().addListener((property, was, is) -> draw());
+    book.folder().addListener((property, was, is) -> causes.set(ownCauses()));
     follow();
     draw();
   }
@@ -127,9 +132,26 @@ public final class UnpackingViewModel {
     show(layerId.get());
   }
 
-  /** The plan comes a little later than its firing. */
+  /** The plan comes a little later than its firing, and its drawing a little later than that. */
   private void draw() {
-    picture = book.plan().get().map(FiringPicture::of);
+    Optional<InspectedLoad> plan = book.plan().get();
+    if (plan.isEmpty()) {
+      draw(Optional.empty());
+      return;
+    }
+    InspectedLoad load = plan.get();
+    tasks.start(
+        () -> FiringPicture.of(load),
+        drawn -> {
+          if (book.plan().get().filter(now -> now == load).isPresent()) {
+            draw(Optional.of(drawn));
+          }
+        },
+        fault -> book.tell("book.failed", fault));
+  }
+
+  private void draw(Optional<FiringPicture> other) {
+    picture = other;
     if (!layers().contains(layerId.get()) || pieceId.get().isEmpty()) {
       layerId.set(layers().stream().findFirst().orElse(""));
     }
@@ -169,15 +191,6 @@ public final class UnpackingViewModel {
       layerId.set(id);
       pieceId.set("");
       show(id);
-    }
-  }
-
-  /** Chooses the layer that is unpacked so many layers later. */
-  public void chooseLayerAfter(int steps) {
-    List<String> all = layers();
-    int wanted = all.indexOf(layerId.get()) + steps;
-    if (wanted >= 0 && wanted < all.size()) {
-      chooseLayer(all.get(wanted));
     }
   }
 
@@ -234,14 +247,14 @@ public final class UnpackingViewModel {
 
   /** The usual causes in the reader's language, unless the potter keeps a list of her own. */
   private List<String> ownCauses() {
-    List<String> own = book.folder().causes();
+    List<String> own = book.folder().get().causes();
     return own.isEmpty() ? List.of(words.of("unpack.causes").split("\\|")) : own;
   }
 
   /** A cause that is typed for the first time is on the list from then on. */
   private void learn(String cause) {
-    if (!causes.get().contains(cause)) {
-      List<String> more = new ArrayList<>(causes.get());
+    List<String> more = new ArrayList<>(ownCauses());
+    if (!more.contains(cause)) {
       more.add(cause);
       changeCauses(more);
     }
@@ -249,11 +262,15 @@ public final class UnpackingViewModel {
 
   /** Takes a cause off the list; pieces marked with it keep it. */
   public void forget(String cause) {
-    changeCauses(causes.get().stream().filter(one -> !one.equals(cause)).toList());
+    changeCauses(ownCauses().stream().filter(one -> !one.equals(cause)).toList());
   }
 
   private void changeCauses(List<String> others) {
-    if (!book.madeUp().get() && book.folder().keepCauses(others).isEmpty()) {
+    if (!book.madeUp().get()) {
+      book.folder()
+          .get()
+          .keepCauses(others)
+          .ifPresent(trouble -> book.tell("unpack.causesNotKept", trouble));
       causes.set(ownCauses());
     }
   }

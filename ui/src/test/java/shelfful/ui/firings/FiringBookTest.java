@@ -40,7 +40,7 @@ class FiringBookTest {
             new SameThreadTaskRunner(),
             new FiringFolder(folder.resolve("firings")),
             () -> LocalDate.of(2026, 6, 1));
-    unpacking = new UnpackingViewModel(words, book);
+    unpacking = new UnpackingViewModel(words, new SameThreadTaskRunner(), book);
   }
 
   private UnpackedFiring begun() {
@@ -114,11 +114,38 @@ class FiringBookTest {
     assertThat(book.told().get()).contains("80").contains("Nothing was marked");
     assertThat(book.chosen().get().orElseThrow().results()).isEmpty();
     unpacking.mark(Grade.SECOND, "dented by the cat");
-    assertThat(new UnpackingViewModel(words, book).causes().get()).contains("dented by the cat");
+    assertThat(new UnpackingViewModel(words, new SameThreadTaskRunner(), book).causes().get())
+        .contains("dented by the cat");
     unpacking.forget("dented by the cat");
-    assertThat(new UnpackingViewModel(words, book).causes().get())
+    assertThat(new UnpackingViewModel(words, new SameThreadTaskRunner(), book).causes().get())
         .doesNotContain("dented by the cat")
         .contains("crawled");
+  }
+
+  @Test
+  void everyFolderKeepsItsOwnCauses() throws IOException {
+    FiringFolder mine = new FiringFolder(folder.resolve("firings"));
+    begun();
+    mine.keepCauses(List.of("crawled", "mine"));
+    FiringFolder other = new FiringFolder(folder.resolve("other"));
+    Files.createDirectories(other.path());
+    other.keepCauses(List.of("theirs"));
+    book.use(other);
+    assertThat(unpacking.causes().get()).containsExactly("theirs");
+    begun();
+    unpacking.choose(unpacking.rows().get().get(0).pieceId());
+    unpacking.mark(Grade.SECOND, "dented by the cat");
+    assertThat(other.causes()).containsExactly("theirs", "dented by the cat");
+    assertThat(mine.causes()).containsExactly("crawled", "mine");
+  }
+
+  @Test
+  void aListOfCausesThatCannotBeKeptIsTold() throws IOException {
+    begun();
+    Files.createDirectories(folder.resolve("firings").resolve("causes.txt"));
+    unpacking.choose(unpacking.rows().get().get(0).pieceId());
+    unpacking.mark(Grade.SECOND, "dented by the cat");
+    assertThat(book.told().get()).contains("causes.txt");
   }
 
   @Test
