@@ -11,7 +11,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Parent;
 import javafx.scene.control.TabPane;
 import org.junit.jupiter.api.Test;
@@ -147,7 +149,8 @@ class StudiesLayoutTest {
   void firingsHaveRoomForTheirWords() {
     FiringBook book = book("firings");
     book.begin(SmallPlan.load());
-    UnpackingViewModel marking = new UnpackingViewModel(Words.english(), new SameThreadTaskRunner(), book);
+    UnpackingViewModel marking =
+        new UnpackingViewModel(Words.english(), new SameThreadTaskRunner(), book);
     for (Grade grade : List.of(Grade.SECOND, Grade.LOST, Grade.GOOD)) {
       marking.choose(marking.rows().get().get(grade.ordinal()).pieceId());
       marking.mark(grade, "crawled");
@@ -180,8 +183,8 @@ class StudiesLayoutTest {
 
   private record Door() implements StudioDoor {
     @Override
-    public Studio studio() {
-      return DemoStudio.studio();
+    public ObservableValue<Studio> studio() {
+      return new SimpleObjectProperty<>(DemoStudio.studio());
     }
 
     @Override

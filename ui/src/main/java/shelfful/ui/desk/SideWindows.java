@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -26,6 +28,7 @@ final class SideWindows {
   private final SettingsViewModel settings;
   private final Stage owner;
   private final Map<String, Stage> made = new HashMap<>();
+  private final Map<String, SimpleBooleanProperty> shown = new HashMap<>();
 
   SideWindows(Words words, SettingsViewModel settings, Stage owner) {
     this.words = words;
@@ -38,7 +41,12 @@ final class SideWindows {
   }
 
   boolean isOpen(String title) {
-    return of(title).filter(Stage::isShowing).isPresent();
+    return shown(title).get();
+  }
+
+  /** Whether the window of this title is on the screen, also before it is made. */
+  ReadOnlyBooleanProperty shown(String title) {
+    return shown.computeIfAbsent(title, same -> new SimpleBooleanProperty());
   }
 
   /** Shows a window, with content that is made the first time. */
@@ -56,6 +64,8 @@ final class SideWindows {
           new Scene(
               pane, Math.min(WIDTH, room.getWidth()), Math.min(HEIGHT, room.getHeight() - 40)));
       made.put(title, stage);
+      shown(title);
+      shown.get(title).bind(stage.showingProperty());
     }
     stage.show();
     stage.toFront();

@@ -2,8 +2,10 @@ package shelfful.ui.desk;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
@@ -11,6 +13,7 @@ import javafx.stage.Stage;
 import shelfful.app.FiringFolder;
 import shelfful.inspect.InspectedLoad;
 import shelfful.measure.LengthUnit;
+import shelfful.record.UnpackedFiring;
 import shelfful.studio.Studio;
 import shelfful.ui.batches.BatchPane;
 import shelfful.ui.figures.FiguresPane;
@@ -62,8 +65,10 @@ final class Studies {
     remedies = new Remedies(words, tasks, desk);
     worth = new WorthViewModel(words, tasks, around.studio().studio()::get, LocalDate::now);
     unpacking = new UnpackingViewModel(words, tasks, book);
-    learned = new LearnedViewModel(words, tasks, book.firings(), new Door(around.studio()));
-    figures = new FiguresViewModel(words, book.firings());
+    StudioViewModel studio = around.studio();
+    Door door = new Door(studio, studio.studio().when(windows.shown("learned.title")));
+    learned = new LearnedViewModel(words, tasks, firingsFor("learned.title"), door);
+    figures = new FiguresViewModel(words, firingsFor("figures.title"));
     desk.shown().addListener((property, was, is) -> lookWhy());
     desk.planning().addListener((property, was, is) -> lookWhy());
   }
@@ -82,16 +87,16 @@ final class Studies {
       Stage owner,
       Path folder) {}
 
-  private record Door(StudioViewModel model) implements StudioDoor {
-    @Override
-    public Studio studio() {
-      return model.studio().get();
-    }
-
+  private record Door(StudioViewModel model, ObservableValue<Studio> studio) implements StudioDoor {
     @Override
     public Optional<String> change(String name, UnaryOperator<Studio> change) {
       return new OutsideChange(model).take(name, change);
     }
+  }
+
+  /** The firings as long as a window is open; it catches up when it is opened again. */
+  private ObservableValue<List<UnpackedFiring>> firingsFor(String title) {
+    return book.firings().when(windows.shown(title));
   }
 
   /** The menu that opens the windows. */

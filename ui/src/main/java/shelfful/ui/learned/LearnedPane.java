@@ -81,6 +81,7 @@ public final class LearnedPane extends BorderPane {
     setCenter(split);
     model.learned().addListener((property, was, is) -> follow());
     model.kilns().addListener((property, was, is) -> follow());
+    model.studio().addListener((property, was, is) -> follow());
     keepMapReadable(banner);
     follow();
   }
@@ -120,11 +121,11 @@ public final class LearnedPane extends BorderPane {
   }
 
   private String kiln(String id) {
-    return model.studio().kiln(id).map(one -> one.name()).orElse(id);
+    return model.studio().getValue().kiln(id).map(one -> one.name()).orElse(id);
   }
 
   private HabitWords said() {
-    return new HabitWords(words, decimals.get(), model.studio());
+    return new HabitWords(words, decimals.get(), model.studio().getValue());
   }
 
   private PlainTable<CellRate> table() {
@@ -169,11 +170,7 @@ public final class LearnedPane extends BorderPane {
     accept.setWrapText(true);
     accept.setMinHeight(Region.USE_PREF_SIZE);
     accept.setDisable(model.changesNothing(suggestion));
-    accept.setOnAction(
-        event -> {
-          model.accept(suggestion, name);
-          follow();
-        });
+    accept.setOnAction(event -> model.accept(suggestion, name));
     VBox card = new VBox(Lines.of(said.why(learned.behind(suggestion), suggestion)), accept);
     if (accept.isDisable()) {
       card.getChildren().add(Lines.of(words.of("learned.standsAlready", name), "quiet"));

@@ -79,8 +79,8 @@ public final class LearnedViewModel {
     return told.getReadOnlyProperty();
   }
 
-  /** The studio, for the names of its things. */
-  Studio studio() {
+  /** The studio, for the names of its things and for what its glazes wish. */
+  ObservableValue<Studio> studio() {
     return door.studio();
   }
 
@@ -145,7 +145,8 @@ public final class LearnedViewModel {
 
   /** Whether the studio's glaze keeps out of the zone already, or the studio lacks the glaze. */
   public boolean changesNothing(ZoneSuggestion suggestion) {
-    return suggestion.accepted(door.studio()).equals(door.studio());
+    Studio now = door.studio().getValue();
+    return suggestion.accepted(now).equals(now);
   }
 
   /** Makes a suggestion a wish of its glaze in the studio; it can be taken back. */

@@ -2,13 +2,14 @@ package shelfful.ui.learned;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.beans.value.ObservableValue;
 import shelfful.studio.Studio;
 
 /** The studio that suggestions are accepted into. */
 public interface StudioDoor {
 
-  /** The studio as it stands. */
-  Studio studio();
+  /** The studio as it stands, and as it changes by whatever hand. */
+  ObservableValue<Studio> studio();
 
   /**
    * Changes it as one step that can be taken back.

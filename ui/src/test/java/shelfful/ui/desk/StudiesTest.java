@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import javafx.event.Event;
 import javafx.scene.Node;
@@ -15,6 +16,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
+import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -33,6 +35,7 @@ import shelfful.ui.SmallPlan;
 import shelfful.ui.firings.UnpackedRow;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsViewModel;
+import shelfful.ui.task.QueuedTaskRunner;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
 
@@ -168,6 +171,63 @@ class StudiesTest {
     assertThat(first.result()).isPresent();
     assertThat(table.getSelectionModel().getSelectedIndex()).isEqualTo(1);
     assertThat(folder.resolve("firings").toFile().list()).hasSize(3);
+  }
+
+  @Test
+  void aRecordIsBegunWithoutReadingItsFolderBesides() {
+    openSmallPlan();
+    QueuedTaskRunner queue = new QueuedTaskRunner();
+    desk.run(
+        () -> {
+          Workshop workshop =
+              new Workshop(
+                  Words.english(),
+                  desk.model,
+                  new Workshop.Around(settings, desk.window.leaving(), folder),
+                  desk.stage);
+          studies =
+              new Studies(
+                  Words.english(),
+                  desk.model,
+                  new Studies.Around(settings, workshop.studio(), queue, desk.stage, folder));
+        });
+    int before = queue.waiting();
+    choose("studies.record");
+    assertThat(queue.waiting() - before).isEqualTo(1);
+  }
+
+  @Test
+  void figuresAreReckonedWhileTheirWindowIsOpenAndCatchUpWhenItOpensAgain() {
+    openSmallPlan();
+    choose("studies.record");
+    choose("studies.figures");
+    assertThat(seconds()).isEqualTo("0");
+    desk.run(() -> window("figures.title").hide());
+    TableView<?> table = all("firings.title", TableView.class).stream().findFirst().orElseThrow();
+    desk.run(() -> table.getSelectionModel().select(0));
+    press("firings.title", "S second");
+    assertThat(seconds()).isEqualTo("0");
+    choose("studies.figures");
+    assertThat(seconds()).isEqualTo("1");
+  }
+
+  /** How many seconds the figures count in the first firing. */
+  private String seconds() {
+    return all("figures.title", TableView.class).stream()
+        .filter(table -> column(table, "figures.limit").isPresent())
+        .flatMap(table -> column(table, "figures.seconds").stream())
+        .map(column -> String.valueOf(column.getCellData(0)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Optional<TableColumn<?, ?>> column(TableView<?> table, String key) {
+    for (TableColumn<?, ?> column : table.getColumns()) {
+      if (column.getText().equals(Words.english().of(key))) {
+        return Optional.of(column);
+      }
+    }
+    return Optional.empty();
   }
 
   @Test

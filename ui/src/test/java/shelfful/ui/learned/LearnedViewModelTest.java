@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import org.junit.jupiter.api.Test;
 import shelfful.app.MadeUpYear;
 import shelfful.learning.CellRate;
@@ -44,8 +45,8 @@ class LearnedViewModelTest {
   private StudioDoor door() {
     return new StudioDoor() {
       @Override
-      public Studio studio() {
-        return studio.studio().get();
+      public ObservableValue<Studio> studio() {
+        return studio.studio();
       }
 
       @Override
