@@ -72,6 +72,11 @@ public record LoadRequest(
         studio, batches, firing, columnPlanId, day, seed, steps, Optional.of(setting));
   }
 
+  /** The same with nothing that must stay: any setting of the list answers it. */
+  public LoadRequest keepingNothing() {
+    return new LoadRequest(studio, batches, firing, columnPlanId, day, seed, steps);
+  }
+
   private static void requireGlaze(Studio studio, Batch batch, String glazeId) {
     if (studio.glaze(glazeId).isEmpty()) {
       throw new IllegalArgumentException(

@@ -42,12 +42,13 @@ final class MostThatFits {
 
   /** The most that a setting of a request can hold; empty while it is not known. */
   OptionalInt of(LoadRequest request) {
-    return known.equals(Optional.of(whole(request))) ? most : OptionalInt.empty();
+    return known.equals(Optional.of(request.keepingNothing())) ? most : OptionalInt.empty();
   }
 
   /** Has it worked out when the desk has come to rest, unless that was done or goes on. */
   void ask(LoadRequest request) {
-    wanted = Optional.of(whole(request));
+    // Any setting is meant, whatever must stay where it is at the moment.
+    wanted = Optional.of(request.keepingNothing());
     asked++;
     int mine = asked;
     tasks.after(
@@ -77,17 +78,5 @@ final class MostThatFits {
     most = limit;
     told.run();
     next();
-  }
-
-  /** Any setting is meant, whatever must stay where it is at the moment. */
-  private static LoadRequest whole(LoadRequest request) {
-    return new LoadRequest(
-        request.studio(),
-        request.batches(),
-        request.firing(),
-        request.columnPlanId(),
-        request.day(),
-        request.seed(),
-        request.steps());
   }
 }

@@ -101,16 +101,7 @@ public final class WorthViewModel {
       told.set(words.of("worth.otherStudio", name));
       return;
     }
-    LoadRequest asked =
-        new LoadRequest(
-            request.studio(),
-            request.batches(),
-            request.firing(),
-            request.columnPlanId(),
-            request.day(),
-            request.seed(),
-            request.steps());
-    lists.add(new Listed(name, asked));
+    lists.add(new Listed(name, request.keepingNothing()));
     told.set(words.of("worth.ready", lists.size()));
   }
 
