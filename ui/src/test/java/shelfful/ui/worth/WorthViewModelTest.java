@@ -6,10 +6,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import javafx.beans.InvalidationListener;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shelfful.purchase.Worth;
 import shelfful.ui.DemoStudio;
 import shelfful.ui.SmallPlan;
 import shelfful.ui.task.SameThreadTaskRunner;
@@ -38,10 +41,32 @@ class WorthViewModelTest {
 
   @Test
   void theMostWorthComesFirst() {
-    model.add("roomy", SmallPlan.roomy());
+    List<Worth> asTheyCame = new ArrayList<>();
+    model
+        .worths()
+        .addListener(
+            (InvalidationListener)
+                changed ->
+                    model.worths().stream()
+                        .filter(worth -> !asTheyCame.contains(worth))
+                        .forEach(asTheyCame::add));
+    model.add("more vases than go in", SmallPlan.load().load().request());
     model.measure(new Wishes("", "", "", Thoroughness.QUICK));
     List<Double> gains = model.worths().stream().map(worth -> worth.gain().mean()).toList();
     assertThat(gains).isSortedAccordingTo(Comparator.reverseOrder());
+    assertThat(gains).as("there is an order to keep").doesNotHaveDuplicates();
+    assertThat(asTheyCame).containsExactlyInAnyOrderElementsOf(model.worths());
+    assertThat(asTheyCame).as("it is not the one they came in").isNotEqualTo(model.worths());
+  }
+
+  @Test
+  void theMethodSaysHowManyListsItRestsOn() {
+    model.add("roomy", SmallPlan.roomy());
+    model.measure(new Wishes("", "", "", Thoroughness.QUICK));
+    assertThat(model.method().get()).contains("the list is planned");
+    model.add("roomy again", SmallPlan.roomy());
+    model.measure(new Wishes("", "", "", Thoroughness.QUICK));
+    assertThat(model.method().get()).contains("each of 2 lists is planned");
   }
 
   @Test
