@@ -31,6 +31,7 @@ import shelfful.ui.learned.LearnedPane;
 import shelfful.ui.learned.LearnedViewModel;
 import shelfful.ui.learned.StudioDoor;
 import shelfful.ui.look.Decimals;
+import shelfful.ui.look.Look;
 import shelfful.ui.look.NumberStyle;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.Theme;
@@ -102,6 +103,7 @@ class StudiesLayoutTest {
               Parent made = pane.in(words);
               made.getStylesheets()
                   .add(Parent.class.getResource("/shelfful/ui/desk/studies.css").toExternalForm());
+              Look.dressTabs(made);
               return made;
             },
             settings,

@@ -3,12 +3,9 @@ package shelfful.ui.desk;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
-import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -35,13 +32,12 @@ public final class DeskWindow extends BorderPane {
   private final Saving saving;
   private final Leaving leaving;
   private final ShelfView sheets = new ShelfView();
-  private final KilnView kiln;
-  private final Label seen = new Label();
+  private final KilnPane kiln;
   private final SheetPane middle;
   private final PieceTable in;
   private final WaitingList waits;
   private final ProblemList problems;
-  private final SplitPane desk;
+  private final DeskPanes desk;
   private final DeskMenu menu;
   private final StartPane start;
   private final StackPane center = new StackPane();
@@ -58,17 +54,16 @@ public final class DeskWindow extends BorderPane {
     saving = new Saving(words, model, places);
     leaving = new Leaving(words, places, saving.document());
     DeskCommands commands = new DeskCommands(words, model);
-    kiln = new KilnView(words, model::chooseLayer);
+    kiln = new KilnPane(words, new KilnView(words, model::chooseLayer));
     middle = new SheetPane(words, model, sheets, commands);
     in =
         new PieceTable(
             words, row -> row.map(one -> one.piece().pieceId()).ifPresent(model::choosePiece));
     waits = new WaitingList(words, model::choosePiece, () -> putIn(commands));
     problems = new ProblemList(words, this::point);
-    desk = new SplitPane(left(words), middle, right());
-    desk.setDividerPositions(0.2, 0.63);
-    SplitPane.setResizableWithParent(desk.getItems().get(0), false);
-    SplitPane.setResizableWithParent(desk.getItems().get(2), false);
+    desk =
+        new DeskPanes(
+            new DeskPanes.Parts(kiln, middle, in, waits, problems), words.of("lists.tabs"));
     getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     getStyleClass().add("desk");
     Look.dress(this, Settings.usual(Locale.ROOT));
@@ -137,31 +132,6 @@ public final class DeskWindow extends BorderPane {
     start.offer(what, action);
   }
 
-  private VBox left(Words words) {
-    Label heading = new Label(words.of("kiln.heading"));
-    heading.getStyleClass().add("heading");
-    seen.getStyleClass().add("quiet");
-    seen.setWrapText(true);
-    seen.setMinHeight(USE_PREF_SIZE);
-    kiln.setAccessibleText(words.of("kiln.text"));
-    VBox.setVgrow(kiln, Priority.ALWAYS);
-    VBox left = new VBox(heading, seen, kiln);
-    left.getStyleClass().add("side");
-    left.setMinWidth(200);
-    return left;
-  }
-
-  private VBox right() {
-    VBox.setVgrow(in, Priority.ALWAYS);
-    waits.setMinHeight(190);
-    waits.setPrefHeight(260);
-    problems.setMinHeight(120);
-    VBox right = new VBox(problems, in, waits);
-    right.getStyleClass().add("side");
-    right.setMinWidth(260);
-    return right;
-  }
-
   private void listen() {
     model.shown().addListener((property, was, is) -> is.ifPresent(this::show));
     model.layerId().addListener((property, was, is) -> model.shown().get().ifPresent(this::layer));
@@ -196,9 +166,7 @@ public final class DeskWindow extends BorderPane {
     if (!isPreviewed()) {
       uncover();
     }
-    String side = load.side().seen();
-    seen.setText(side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1));
-    kiln.show(load.side(), load.lists().layers());
+    kiln.show(load);
     layer(load);
     // A step of its own, so that the first plan does not hold up the screen.
     model.later(

@@ -23,6 +23,8 @@ final class HeaderPane extends VBox {
     firing.getStyleClass().add("heading");
     Label state = new Label();
     state.textProperty().bind(model.state());
+    state.setWrapText(true);
+    state.setMinHeight(USE_PREF_SIZE);
     Button stop = new Button(words.of("state.stop"));
     stop.setAccessibleText(words.of("state.stopText"));
     stop.getStyleClass().add("main-button");

@@ -33,6 +33,7 @@ final class SheetPane extends VBox {
   private final ShelfView sheets;
   private final Label heading = new Label();
   private final Label under = new Label();
+  private final HandBar hand;
 
   SheetPane(Words words, DeskViewModel model, ShelfView sheets, DeskCommands commands) {
     this.words = words;
@@ -47,11 +48,17 @@ final class SheetPane extends VBox {
     }
     sheets.lettersProperty().bind(Em.of(under, ShelfView.LETTERS));
     setVgrow(sheets, Priority.ALWAYS);
-    getChildren().addAll(bar(), sheets, new HandBar(words, model, commands));
+    hand = new HandBar(words, model, commands);
+    getChildren().addAll(bar(), sheets, hand);
     sheets.onPointer(
         new HandPointer(model, () -> sheets.viewport().map(ShelfViewport::scale).orElse(1.0)));
     sheets.setOnKeyPressed(new HandKeys(commands)::pressed);
     model.hand().held().addListener((property, was, is) -> held(was, is));
+  }
+
+  /** Leaves more room to the picture where there is little. */
+  void keepSmall(boolean small) {
+    hand.keepSmall(small);
   }
 
   private FlowPane bar() {

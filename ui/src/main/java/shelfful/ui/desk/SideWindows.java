@@ -55,6 +55,7 @@ final class SideWindows {
     if (stage == null) {
       Parent pane = content.get();
       pane.getStylesheets().add(SideWindows.class.getResource("studies.css").toExternalForm());
+      Look.dressTabs(pane);
       Look.follow(pane, settings.settings());
       stage = new Stage();
       stage.initOwner(owner);

@@ -32,6 +32,12 @@ public final class PieceTable extends VBox {
   private static final double NEAREST = 70;
   private static final double ROW = 40;
 
+  /** Rows that stay in sight where there is little height. */
+  private static final int LEAST_ROWS = 5;
+
+  /** The headings of the columns and the bar under the rows. */
+  private static final double HEADINGS = 44;
+
   /** A wide letter of a heading, in pixels at 100 %. */
   private static final double LETTER = 9;
 
@@ -65,7 +71,27 @@ public final class PieceTable extends VBox {
         .selectedItemProperty()
         .addListener((property, was, is) -> choose.accept(Optional.ofNullable(is)));
     setVgrow(table, Priority.ALWAYS);
-    getChildren().addAll(heading, explained, table);
+    explainBelow(false);
+  }
+
+  /** What it is of, in words. */
+  public Label heading() {
+    return heading;
+  }
+
+  /**
+   * Explains the places under the table, which keeps some rows in sight, or over it.
+   *
+   * @param below whether there is little height, and the whole is scrolled
+   */
+  public void explainBelow(boolean below) {
+    getChildren().setAll(heading, below ? table : explained, below ? explained : table);
+    if (below) {
+      table.minHeightProperty().bind(Em.of(explained, LEAST_ROWS * ROW + HEADINGS));
+    } else {
+      table.minHeightProperty().unbind();
+      table.setMinHeight(USE_COMPUTED_SIZE);
+    }
   }
 
   /** Columns as wide as their words at any size of letters; what is left goes to the middle one. */

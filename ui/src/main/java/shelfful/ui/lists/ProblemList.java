@@ -5,13 +5,20 @@ import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.inspect.Finding;
+import shelfful.ui.look.Em;
 import shelfful.ui.words.Words;
 
 /** What the judge found in a plan that is being worked on; choosing a row chooses its piece. */
 public final class ProblemList extends VBox {
   private static final double SIDES = 34;
+
+  /** Its heights over other lists, for a heading in letters of 12 pixels. */
+  private static final double LEAST = 103;
+
+  private static final double HIGH = 128;
 
   private final Words words;
   private final Label heading = new Label();
@@ -29,7 +36,6 @@ public final class ProblemList extends VBox {
     heading.setLabelFor(list);
     list.setAccessibleText(words.of("problems.text"));
     list.setCellFactory(view -> new Cell());
-    list.setPrefHeight(150);
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener(
@@ -40,6 +46,25 @@ public final class ProblemList extends VBox {
             });
     getChildren().addAll(heading, list);
     show(List.of());
+  }
+
+  /** How many there are, in words. */
+  public Label heading() {
+    return heading;
+  }
+
+  /** Keeps a height of its own among other lists, or takes what there is. */
+  public void keepHigh(boolean high) {
+    minHeightProperty().unbind();
+    list.prefHeightProperty().unbind();
+    setVgrow(list, high ? Priority.NEVER : Priority.ALWAYS);
+    if (high) {
+      minHeightProperty().bind(Em.of(heading, LEAST));
+      list.prefHeightProperty().bind(Em.of(heading, HIGH));
+    } else {
+      setMinHeight(0);
+      list.setPrefHeight(USE_COMPUTED_SIZE);
+    }
   }
 
   /** Shows what was found; without anything it takes no room. */

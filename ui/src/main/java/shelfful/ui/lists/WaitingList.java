@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.drawing.LoadLists;
+import shelfful.ui.look.Em;
 import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
@@ -18,7 +19,13 @@ import shelfful.ui.words.Words;
 public final class WaitingList extends VBox {
   private static final double SIDES = 34;
 
+  /** Its heights under other lists, for a heading in letters of 12 pixels. */
+  private static final double LEAST = 162;
+
+  private static final double HIGH = 222;
+
   private final Words words;
+  private final Label heading;
   private final ListView<LoadLists.Waiting> list = new ListView<>();
 
   /**
@@ -30,7 +37,7 @@ public final class WaitingList extends VBox {
   public WaitingList(Words words, Consumer<String> choose, Runnable putIn) {
     this.words = words;
     getStyleClass().add("waiting-list");
-    Label heading = new Label(words.of("waits.heading"));
+    heading = new Label(words.of("waits.heading"));
     heading.getStyleClass().add("heading");
     heading.setLabelFor(list);
     list.setAccessibleText(words.of("waits.text"));
@@ -59,6 +66,24 @@ public final class WaitingList extends VBox {
         });
     setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(heading, list);
+  }
+
+  /** What it is of, in words. */
+  public Label heading() {
+    return heading;
+  }
+
+  /** Keeps a height of its own among other lists, or takes what there is. */
+  public void keepHigh(boolean high) {
+    minHeightProperty().unbind();
+    prefHeightProperty().unbind();
+    if (high) {
+      minHeightProperty().bind(Em.of(heading, LEAST));
+      prefHeightProperty().bind(Em.of(heading, HIGH));
+    } else {
+      setMinHeight(0);
+      setPrefHeight(USE_COMPUTED_SIZE);
+    }
   }
 
   /** Says under the heading how near the load comes to the most possible, while that is known. */

@@ -47,6 +47,11 @@ public final class Look {
     settings.addListener((property, was, is) -> dress(content, is));
   }
 
+  /** Gives tabs the colours of the look; for windows that have some. */
+  public static void dressTabs(Parent content) {
+    content.getStylesheets().add(sheet("tabs.css"));
+  }
+
   private static String palette(Theme theme) {
     return theme.name().toLowerCase(Locale.ROOT) + ".css";
   }
