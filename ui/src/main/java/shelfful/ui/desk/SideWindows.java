@@ -3,9 +3,11 @@ package shelfful.ui.desk;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Rectangle2D;
@@ -15,7 +17,10 @@ import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.Window;
+import shelfful.ui.look.FileEnding;
 import shelfful.ui.look.Look;
+import shelfful.ui.look.ReplaceQuestion;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.words.Words;
 
@@ -27,15 +32,23 @@ final class SideWindows {
   private final Words words;
   private final SettingsViewModel settings;
   private final Stage owner;
+  private final Optional<String> sheet;
   private final Map<String, Stage> made = new HashMap<>();
   private final Map<String, SimpleBooleanProperty> shown = new HashMap<>();
 
-  SideWindows(Words words, SettingsViewModel settings, Stage owner) {
+  /**
+   * None is made yet.
+   *
+   * @param sheet what else they are styled by, besides the look
+   */
+  SideWindows(Words words, SettingsViewModel settings, Stage owner, Optional<String> sheet) {
+    this.sheet = sheet;
     this.words = words;
     this.settings = settings;
     this.owner = owner;
   }
 
+  /** The window of this title, if it was ever opened. */
   Optional<Stage> of(String title) {
     return Optional.ofNullable(made.get(title));
   }
@@ -54,7 +67,9 @@ final class SideWindows {
     Stage stage = made.get(title);
     if (stage == null) {
       Parent pane = content.get();
-      pane.getStylesheets().add(SideWindows.class.getResource("studies.css").toExternalForm());
+      sheet
+          .map(name -> SideWindows.class.getResource(name).toExternalForm())
+          .ifPresent(pane.getStylesheets()::add);
       Look.dressTabs(pane);
       Look.follow(pane, settings.settings());
       stage = new Stage();
@@ -74,25 +89,26 @@ final class SideWindows {
 
   /** Which file to open; empty when there is none after all. */
   Optional<Path> ask(String title, String kind, String... endings) {
-    return path(chooser(title, kind, endings).showOpenDialog(made.get(title)));
+    return path(chooser(title, kind, endings).showOpenDialog(of(title).orElse(owner)));
   }
 
-  /** Where to save; empty when not after all. */
-  Optional<Path> askWhere(String title, String kind, String ending) {
-    return path(chooser(title, kind, ending).showSaveDialog(made.get(title)))
-        .map(
-            file -> {
-              String name = String.valueOf(file.getFileName());
-              String last = ending.substring(1);
-              return name.endsWith(last) ? file : file.resolveSibling(name + last);
-            });
+  /**
+   * Where to save; empty when not after all.
+   *
+   * @param endings like {@code *.csv}; a name without one of them is given the first
+   */
+  Optional<Path> askWhere(String title, String kind, String... endings) {
+    Window over = of(title).orElse(owner);
+    List<String> plain = Stream.of(endings).map(ending -> ending.substring(1)).toList();
+    return path(chooser(title, kind, endings).showSaveDialog(over))
+        .flatMap(new FileEnding(plain, new ReplaceQuestion(words, over))::complete);
   }
 
   /** Which folder; empty when none after all. */
   Optional<Path> askFolder(String title) {
     DirectoryChooser chooser = new DirectoryChooser();
     chooser.setTitle(words.of(title));
-    return path(chooser.showDialog(made.get(title)));
+    return path(chooser.showDialog(of(title).orElse(owner)));
   }
 
   private FileChooser chooser(String title, String kind, String... endings) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.stage.Stage;
 import shelfful.app.FiringFolder;
@@ -25,6 +24,7 @@ import shelfful.ui.learned.LearnedPane;
 import shelfful.ui.learned.LearnedViewModel;
 import shelfful.ui.learned.StudioDoor;
 import shelfful.ui.look.Decimals;
+import shelfful.ui.look.MenuItems;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.studio.OutsideChange;
 import shelfful.ui.studio.StudioViewModel;
@@ -59,7 +59,7 @@ final class Studies {
     this.desk = desk;
     this.around = around;
     TaskRunner tasks = around.tasks();
-    windows = new SideWindows(words, around.settings(), around.owner());
+    windows = new SideWindows(words, around.settings(), around.owner(), Optional.of("studies.css"));
     place = new FiringsPlace(around.folder());
     book = new FiringBook(words, tasks, new FiringFolder(place.folder()), LocalDate::now);
     remedies = new Remedies(words, tasks, desk);
@@ -101,25 +101,20 @@ final class Studies {
 
   /** The menu that opens the windows. */
   Menu menu() {
+    MenuItems items = new MenuItems(words);
     return new Menu(
         words.of("studies.menu"),
         null,
-        item("studies.why", this::showWhy),
-        item("studies.worth", this::showWorth),
+        items.item("studies.why", this::showWhy),
+        items.item("studies.worth", this::showWorth),
         new SeparatorMenuItem(),
-        item("studies.record", this::record),
-        item("studies.firings", this::showFirings),
-        item("studies.learned", this::showLearned),
-        item("studies.figures", this::showFigures),
+        items.item("studies.record", this::record),
+        items.item("studies.firings", this::showFirings),
+        items.item("studies.learned", this::showLearned),
+        items.item("studies.figures", this::showFigures),
         new SeparatorMenuItem(),
-        item("studies.madeUp", this::showMadeUp),
-        item("studies.own", this::showOwn));
-  }
-
-  private MenuItem item(String key, Runnable action) {
-    MenuItem item = new MenuItem(words.of(key));
-    item.setOnAction(event -> action.run());
-    return item;
+        items.item("studies.madeUp", this::showMadeUp),
+        items.item("studies.own", this::showOwn));
   }
 
   /** The window of this title, if it was ever opened. */

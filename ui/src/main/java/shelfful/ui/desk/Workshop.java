@@ -1,25 +1,17 @@
 package shelfful.ui.desk;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
-import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.control.Menu;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import shelfful.app.OpenAList;
 import shelfful.load.LoadRequest;
 import shelfful.ui.batches.BatchListViewModel;
 import shelfful.ui.batches.BatchPane;
 import shelfful.ui.batches.ColumnMemory;
-import shelfful.ui.look.Look;
+import shelfful.ui.look.MenuItems;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsPane;
 import shelfful.ui.look.SettingsViewModel;
@@ -30,9 +22,6 @@ import shelfful.ui.words.Words;
 
 /** The windows beside the desk: the studio, the batch list, the settings. Each is opened once. */
 final class Workshop {
-  private static final double WIDTH = 1080;
-  private static final double HEIGHT = 760;
-
   private final Words words;
   private final SettingsViewModel settings;
   private final DeskViewModel desk;
@@ -41,10 +30,9 @@ final class Workshop {
   private final Leaving.Document listFile;
   private final StudioViewModel studio;
   private final BatchListViewModel batches;
-  private final Stage owner;
+  private final SideWindows windows;
   private final ColumnMemory memory;
   private final LastStudio last;
-  private final Map<String, Stage> open = new HashMap<>();
 
   /**
    * Begins with the studio that was open last, or that of the demo, and an empty list.
@@ -56,8 +44,8 @@ final class Workshop {
     this.memory = ColumnMemory.in(around.folder());
     this.last = new LastStudio(around.folder());
     this.words = words;
-    this.owner = owner;
     this.settings = around.settings();
+    this.windows = new SideWindows(words, settings, owner, Optional.empty());
     this.leaving = around.leaving();
     this.desk = desk;
     studio = new StudioViewModel(manner(settings.settings().get()), Demo.studio(), desk.steps());
@@ -110,11 +98,11 @@ final class Workshop {
   }
 
   private Optional<Path> whereStudio() {
-    return ask("studio.title", "tools.studioKind", true, "*.json");
+    return windows.askWhere("studio.title", "tools.studioKind", "*.json");
   }
 
   private Optional<Path> whereList() {
-    return ask("batches.title", "tools.listKind", true, "*.csv", "*.json");
+    return windows.askWhere("batches.title", "tools.listKind", "*.csv", "*.json");
   }
 
   private Manner manner(Settings now) {
@@ -128,22 +116,17 @@ final class Workshop {
 
   /** The menu that opens the windows. */
   Menu menu() {
+    MenuItems items = new MenuItems(words);
     return new Menu(
         words.of("tools.menu"),
         null,
-        item("tools.studio", this::showStudio),
-        item("tools.batches", this::showBatches),
-        item("tools.settings", this::showSettings));
-  }
-
-  private MenuItem item(String key, Runnable action) {
-    MenuItem item = new MenuItem(words.of(key));
-    item.setOnAction(event -> action.run());
-    return item;
+        items.item("tools.studio", this::showStudio),
+        items.item("tools.batches", this::showBatches),
+        items.item("tools.settings", this::showSettings));
   }
 
   private void showStudio() {
-    show(
+    windows.show(
         "studio.title",
         () ->
             new StudioPane(
@@ -152,7 +135,7 @@ final class Workshop {
                 new StudioPane.Files(
                     () ->
                         leaving.mayLeave(studioFile)
-                            ? ask("studio.title", "tools.studioKind", false, "*.json")
+                            ? windows.ask("studio.title", "tools.studioKind", "*.json")
                             : Optional.empty(),
                     this::whereStudio)));
   }
@@ -160,13 +143,13 @@ final class Workshop {
   /** Shows the batch list with what is on the clipboard, to be looked at before it is taken. */
   void paste() {
     showBatches();
-    if (open.get("batches.title").getScene().getRoot() instanceof BatchPane pane) {
+    if (windows.of("batches.title").orElseThrow().getScene().getRoot() instanceof BatchPane pane) {
       pane.paste();
     }
   }
 
   private void showBatches() {
-    show(
+    windows.show(
         "batches.title",
         () ->
             new BatchPane(
@@ -175,7 +158,7 @@ final class Workshop {
                 new BatchPane.Surroundings(
                     () ->
                         leaving.mayLeave(listFile)
-                            ? ask("batches.title", "tools.listKind", false, "*.csv", "*.json")
+                            ? windows.ask("batches.title", "tools.listKind", "*.csv", "*.json")
                             : Optional.empty(),
                     this::whereList,
                     BatchPane::systemClipboard,
@@ -184,7 +167,7 @@ final class Workshop {
   }
 
   private void showSettings() {
-    show(
+    windows.show(
         "settings.title",
         () -> {
           ScrollPane all = new ScrollPane(new SettingsPane(words, settings));
@@ -195,7 +178,7 @@ final class Workshop {
 
   /** The window of this title, if it was ever opened. */
   Optional<Stage> window(String key) {
-    return Optional.ofNullable(open.get(key));
+    return windows.of(key);
   }
 
   private void plan() {
@@ -210,31 +193,5 @@ final class Workshop {
     } else {
       leaving.plan(() -> desk.plan(request));
     }
-  }
-
-  private void show(String title, Supplier<Parent> content) {
-    Stage stage =
-        open.computeIfAbsent(
-            title,
-            same -> {
-              Parent pane = content.get();
-              Look.follow(pane, settings.settings());
-              Stage fresh = new Stage();
-              fresh.initOwner(owner);
-              fresh.setTitle(words.of(title));
-              fresh.setScene(new Scene(pane, WIDTH, HEIGHT));
-              return fresh;
-            });
-    stage.show();
-    stage.toFront();
-  }
-
-  private Optional<Path> ask(String title, String kind, boolean toSave, String... endings) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle(words.of(title));
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words.of(kind), endings));
-    File file =
-        toSave ? chooser.showSaveDialog(open.get(title)) : chooser.showOpenDialog(open.get(title));
-    return Optional.ofNullable(file).map(File::toPath);
   }
 }

@@ -2,11 +2,14 @@ package shelfful.ui.week;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import shelfful.ui.look.FileEnding;
+import shelfful.ui.look.ReplaceQuestion;
 import shelfful.ui.words.Words;
 
 /**
@@ -55,13 +58,7 @@ record AskForWeekFile(Words words, Window window, WeekWindow.Doors doors) implem
 
   private Optional<Path> save(String kind, String name, String ending) {
     return ask(kind, "*" + ending, name + ending, chooser -> chooser.showSaveDialog(window))
-        .map(path -> withEnding(path, ending));
-  }
-
-  private static Path withEnding(Path path, String ending) {
-    String name = String.valueOf(path.getFileName());
-    String last = ending.substring(ending.lastIndexOf('.'));
-    return name.endsWith(last) ? path : path.resolveSibling(name + ending);
+        .flatMap(new FileEnding(List.of(ending), new ReplaceQuestion(words, window))::complete);
   }
 
   private Optional<Path> ask(

@@ -5,10 +5,10 @@ import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
 import javafx.scene.control.Menu;
-import javafx.scene.control.MenuItem;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import shelfful.ui.look.Look;
+import shelfful.ui.look.MenuItems;
 import shelfful.ui.look.Settings;
 import shelfful.ui.words.Words;
 
@@ -58,17 +58,12 @@ public final class WeekWindow {
 
   /** The menu of the desk that opens it. */
   public Menu menu() {
+    MenuItems items = new MenuItems(words);
     return new Menu(
         words.of("week.menu"),
         null,
-        item("week.show", this::show),
-        item("week.demo", this::planDemo));
-  }
-
-  private MenuItem item(String key, Runnable action) {
-    MenuItem item = new MenuItem(words.of(key));
-    item.setOnAction(event -> action.run());
-    return item;
+        items.item("week.show", this::show),
+        items.item("week.demo", this::planDemo));
   }
 
   private void show() {
