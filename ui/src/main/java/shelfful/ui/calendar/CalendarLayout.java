@@ -47,8 +47,13 @@ record CalendarLayout(CalendarPicture picture, TimeWindow window, double em, dou
     return PAD * em;
   }
 
+  /** How high the name of a row is. */
+  double name() {
+    return NAME * em;
+  }
+
   double rowHeight() {
-    return NAME * em + barHeight() + 2 * PAD * em;
+    return name() + barHeight() + 2 * PAD * em;
   }
 
   private double barHeight() {
@@ -67,7 +72,7 @@ record CalendarLayout(CalendarPicture picture, TimeWindow window, double em, dou
   /** The whole bar between two moments in a row. */
   Box bar(int row, LocalDateTime from, LocalDateTime to) {
     double x = window.x(from);
-    return new Box(x, rowTop(row) + NAME * em, Math.max(2, window.x(to) - x), barHeight());
+    return new Box(x, rowTop(row) + name(), Math.max(2, window.x(to) - x), barHeight());
   }
 
   Optional<Box> bar(CalendarPicture.Bar bar) {

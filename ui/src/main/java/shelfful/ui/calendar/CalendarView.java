@@ -73,10 +73,12 @@ public final class CalendarView extends Region {
     requestLayout();
   }
 
+  /** A step larger about the middle. */
   public void zoomIn() {
     zoom(STEP, canvas.getWidth() / 2);
   }
 
+  /** A step smaller about the middle. */
   public void zoomOut() {
     zoom(1 / STEP, canvas.getWidth() / 2);
   }
@@ -100,9 +102,7 @@ public final class CalendarView extends Region {
   }
 
   private void scrollTo(double left) {
-    window =
-        window.map(
-            seen -> new TimeWindow(seen.from(), seen.to(), seen.width(), seen.perDay(), left));
+    window = window.map(seen -> seen.scrolled(left - seen.left()));
     requestLayout();
   }
 

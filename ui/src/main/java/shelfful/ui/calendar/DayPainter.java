@@ -40,7 +40,7 @@ final class DayPainter {
       row.outOfOrder().forEach(span -> phases.outOfOrder(across(span, all)));
       days(top, all.bottom());
       brush.line(0, top, all.right(), top, Tone.EDGE);
-      Box name = new Box(layout.pad() * 2, top, all.width(), layout.em() * 1.9);
+      Box name = new Box(layout.pad() * 2, top, all.width(), layout.name());
       brush.words(List.of(row.name()), name, new Brush.Ink(Tone.INK, true));
     }
   }

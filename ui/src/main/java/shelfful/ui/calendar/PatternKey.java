@@ -38,7 +38,13 @@ public final class PatternKey extends Region {
     Box box = new Box(0, 0, canvas.getWidth(), canvas.getHeight());
     Brush brush = new Brush(canvas.getGraphicsContext2D(), tones);
     brush.fill(box, Tone.PAPER);
-    new PhasePainter(brush, NO_WORDS).all(box).get(pattern.ordinal()).run();
+    PhasePainter painter = new PhasePainter(brush, NO_WORDS);
+    switch (pattern) {
+      case HANDS_ON -> painter.handsOn(box);
+      case HEATING -> painter.heating(box);
+      case COOLING -> painter.cooling(box);
+      case OUT_OF_ORDER -> painter.outOfOrder(box);
+    }
     brush.outline(box, Tone.EDGE, 1);
   }
 }

@@ -1,6 +1,5 @@
 package shelfful.ui.calendar;
 
-import java.util.List;
 import shelfful.ui.calendar.CalendarLayout.Box;
 
 /**
@@ -44,11 +43,5 @@ final class PhasePainter {
   void outOfOrder(Box box) {
     brush.hatch(box, Tone.EDGE, 2 * HATCH);
     brush.wordsOn(words.outOfOrder(), box, Tone.BENCH);
-  }
-
-  /** All patterns, for a key. */
-  List<Runnable> all(Box box) {
-    return List.of(
-        () -> handsOn(box), () -> heating(box), () -> cooling(box), () -> outOfOrder(box));
   }
 }

@@ -24,13 +24,18 @@ public record TimeWindow(
   /** Keeps to the time there is. */
   public TimeWindow {
     width = Math.max(1, width);
-    perDay = Math.min(WIDEST, Math.max(width / days(from, to), perDay));
+    perDay = clamped(from, to, width, perDay);
     left = Math.max(0, Math.min(left, days(from, to) * perDay - width));
   }
 
   /** All there is. */
   public static TimeWindow whole(LocalDateTime from, LocalDateTime to, double width) {
     return new TimeWindow(from, to, width, 0, 0);
+  }
+
+  /** Never less than what shows all there is, and never more than the most. */
+  private static double clamped(LocalDateTime from, LocalDateTime to, double width, double perDay) {
+    return Math.min(WIDEST, Math.max(width / days(from, to), perDay));
   }
 
   private static double days(LocalDateTime from, LocalDateTime to) {
@@ -54,14 +59,17 @@ public record TimeWindow(
 
   /** As large as the factor says, with the moment at a pixel staying there. */
   public TimeWindow zoomed(double factor, double x) {
-    double wanted = Math.min(WIDEST, Math.max(width / days(from, to), perDay * factor));
-    return new TimeWindow(from, to, width, wanted, (left + x) * wanted / perDay - x);
+    return scaled(perDay * factor, x);
   }
 
   /** Shows so many days from the moment that is seen first. */
   public TimeWindow ofDays(double days) {
-    double wanted = width / days;
-    return new TimeWindow(from, to, width, wanted, left * wanted / perDay);
+    return scaled(width / days, 0);
+  }
+
+  private TimeWindow scaled(double wanted, double x) {
+    double scale = clamped(from, to, width, wanted);
+    return new TimeWindow(from, to, width, scale, (left + x) * scale / perDay - x);
   }
 
   /** Further along by pixels. */

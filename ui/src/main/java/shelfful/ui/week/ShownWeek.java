@@ -112,11 +112,11 @@ record ShownWeek(
             late -> {
               Batch batch = batch(plan, late.batchId());
               String due = batch.due().map(moments::day).orElse("");
+              String firing = firingOf(plan, late).map(PlannedFiring::id).orElse("");
               return new Row(
-                  firingOf(plan, late).map(PlannedFiring::id).orElse(""),
+                  firing,
                   words.of("week.lateRow", late.pieces(), what(plan, batch), late.days()),
-                  words.of(
-                      "week.lateDue", due, firingOf(plan, late).map(PlannedFiring::id).orElse("")));
+                  words.of("week.lateDue", due, firing));
             })
         .toList();
   }

@@ -57,6 +57,13 @@ class TimeWindowTest {
   }
 
   @Test
+  void fewerHoursThanCanBeShownBeginWithTheSameMoment() {
+    TimeWindow third = whole().ofDays(7).scrolled(3 * 160);
+    assertThat(third.ofDays(0.1).perDay()).isEqualTo(TimeWindow.WIDEST);
+    assertThat(third.ofDays(0.1).time(0)).isEqualTo(FROM.plusDays(3));
+  }
+
+  @Test
   void scrollsNoFurtherThanASpanNeeds() {
     TimeWindow week = whole().ofDays(7);
     Span later = new Span(FROM.plusDays(8), FROM.plusDays(9));
