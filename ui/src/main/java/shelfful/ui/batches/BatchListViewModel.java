@@ -4,14 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -78,14 +75,17 @@ public final class BatchListViewModel {
     return unsaved.getReadOnlyProperty();
   }
 
+  /** The file it was opened from or saved in last, if any. */
   public Optional<Path> file() {
     return file;
   }
 
+  /** The studio whose forms and glazes the list names. */
   public Studio studio() {
     return studio;
   }
 
+  /** The words of the person's language. */
   public Words words() {
     return words;
   }
@@ -150,7 +150,7 @@ public final class BatchListViewModel {
   /** Adds an empty row at the end; returns its number from 0. */
   public int add() {
     List<String> cells = new ArrayList<>(Collections.nCopies(BatchLines.headings().size(), ""));
-    cells.set(0, freeId(new HashSet<>(), ""));
+    cells.set(0, new FreeIds(rows).free(""));
     List<List<String>> after = new ArrayList<>(rows);
     after.add(List.copyOf(cells));
     take(words.of("batches.added"), after);
@@ -163,10 +163,10 @@ public final class BatchListViewModel {
     if (known.isEmpty()) {
       return;
     }
-    Set<String> taken = new HashSet<>();
+    FreeIds ids = new FreeIds(rows);
     List<List<String>> copies = new ArrayList<>();
     for (int row : known) {
-      copies.add(withFreeId(rows.get(row), taken));
+      copies.add(withFreeId(rows.get(row), ids));
     }
     List<List<String>> after = new ArrayList<>(rows);
     after.addAll(known.get(known.size() - 1) + 1, copies);
@@ -189,33 +189,18 @@ public final class BatchListViewModel {
 
   /** Adds rows at the end in one step; rows without an id, or with a taken one, get one. */
   public void paste(List<List<String>> more) {
-    Set<String> taken = new HashSet<>();
+    FreeIds ids = new FreeIds(rows);
     List<List<String>> after = new ArrayList<>(rows);
     for (List<String> row : more) {
-      after.add(withFreeId(row, taken));
+      after.add(withFreeId(row, ids));
     }
     take(words.of("batches.pasted", more.size()), after);
   }
 
-  private List<String> withFreeId(List<String> row, Set<String> taken) {
+  private static List<String> withFreeId(List<String> row, FreeIds ids) {
     List<String> cells = new ArrayList<>(row);
-    cells.set(0, freeId(taken, cells.get(0)));
+    cells.set(0, ids.free(cells.get(0)));
     return List.copyOf(cells);
-  }
-
-  /** The id wanted if it is free, or else the next free B and number. */
-  private String freeId(Set<String> taken, String wanted) {
-    Set<String> all =
-        rows.stream().map(row -> row.get(0).toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
-    all.addAll(taken);
-    String free = wanted;
-    for (int number = rows.size() + 1;
-        free.isEmpty() || all.contains(free.toLowerCase(Locale.ROOT));
-        number++) {
-      free = "B" + number;
-    }
-    taken.add(free.toLowerCase(Locale.ROOT));
-    return free;
   }
 
   /** Takes the last change back, wherever it was made. */

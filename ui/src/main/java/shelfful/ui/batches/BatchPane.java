@@ -21,6 +21,7 @@ import shelfful.app.BatchLines;
 import shelfful.app.KeepAFile;
 import shelfful.ui.look.Em;
 import shelfful.ui.look.FileBar;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** The batch list: the table, what can be done with it, and everything wrong with it. */
@@ -60,10 +61,8 @@ public final class BatchPane extends BorderPane {
     this.model = model;
     this.around = around;
     getStyleClass().add("batch-pane");
-    Label counts = new Label();
+    Label counts = Lines.of("");
     counts.textProperty().bind(model.counts());
-    counts.setWrapText(true);
-    counts.setMinHeight(USE_PREF_SIZE);
     table = new BatchTable(model, counts);
     faults.setAccessibleText(words.of("batches.faults"));
     faults.setCellFactory(view -> new SentenceCell());
@@ -109,14 +108,7 @@ public final class BatchPane extends BorderPane {
   }
 
   private Label message() {
-    Label message = new Label();
-    message.textProperty().bind(model.message());
-    message.visibleProperty().bind(model.message().isNotEmpty());
-    message.managedProperty().bind(model.message().isNotEmpty());
-    message.setWrapText(true);
-    message.setMinHeight(USE_PREF_SIZE);
-    message.getStyleClass().add("told");
-    return message;
+    return Lines.following(model.message(), "told");
   }
 
   private void save() {

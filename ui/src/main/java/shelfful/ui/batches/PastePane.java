@@ -19,6 +19,7 @@ import shelfful.app.BatchLines;
 import shelfful.app.PastedTable;
 import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Em;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** What a pasted table is taken for, its first rows, and everything wrong, before it is taken. */
@@ -34,8 +35,8 @@ final class PastePane extends VBox {
   private final PasteViewModel model;
   private final GridPane preview = new GridPane();
   private final ListView<String> problems = new ListView<>();
-  private final Label guessed = new Label();
-  private final Label counts = new Label();
+  private final Label guessed = Lines.of("", "quiet");
+  private final Label counts = Lines.of("");
   private final CheckBox headed = new CheckBox();
   private final ComboBox<Character> delimiter = new ComboBox<>();
   private final Button confirm = new Button();
@@ -54,15 +55,7 @@ final class PastePane extends VBox {
     this.model = model;
     this.words = model.words();
     getStyleClass().addAll("page", "paste-pane");
-    Label heading = new Label(words.of("paste.heading"));
-    heading.getStyleClass().add("heading");
-    heading.setWrapText(true);
-    heading.setMinHeight(USE_PREF_SIZE);
-    counts.setWrapText(true);
-    counts.setMinHeight(USE_PREF_SIZE);
-    guessed.setWrapText(true);
-    guessed.setMinHeight(USE_PREF_SIZE);
-    guessed.getStyleClass().add("quiet");
+    Label heading = Lines.of(words.of("paste.heading"), "heading");
     preview.getStyleClass().add("preview");
     ScrollPane rows = new ScrollPane(preview);
     rows.setFocusTraversable(false);

@@ -74,6 +74,7 @@ public final class PasteViewModel {
     return table.getReadOnlyProperty();
   }
 
+  /** The words of the person's language. */
   public Words words() {
     return words;
   }

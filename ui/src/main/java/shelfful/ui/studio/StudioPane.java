@@ -20,6 +20,7 @@ import javafx.scene.layout.VBox;
 import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Em;
 import shelfful.ui.look.FileBar;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** The studio: its things at the left, the chosen one's page at the right with its drawing. */
@@ -82,15 +83,7 @@ public final class StudioPane extends BorderPane {
   }
 
   private static Label told(ReadOnlyStringProperty what) {
-    Label told = new Label();
-    told.textProperty().bind(what);
-    told.visibleProperty().bind(what.isNotEmpty());
-    told.managedProperty().bind(what.isNotEmpty());
-    told.setWrapText(true);
-    told.setMinHeight(USE_PREF_SIZE);
-    told.setMaxWidth(Double.MAX_VALUE);
-    told.getStyleClass().add("told");
-    return told;
+    return Lines.following(what, "told");
   }
 
   private VBox side() {

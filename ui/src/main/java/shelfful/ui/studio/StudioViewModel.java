@@ -61,10 +61,12 @@ public final class StudioViewModel {
     return trial.getReadOnlyProperty();
   }
 
+  /** How values are shown and read. */
   public ReadOnlyObjectProperty<Manner> manner() {
     return manner.getReadOnlyProperty();
   }
 
+  /** The part of the studio that is shown. */
   public ReadOnlyObjectProperty<Section> section() {
     return section.getReadOnlyProperty();
   }
@@ -124,6 +126,7 @@ public final class StudioViewModel {
     refresh();
   }
 
+  /** Shows another part of the studio, its first thing chosen. */
   public void choose(Section other) {
     section.set(other);
     choose(0);
