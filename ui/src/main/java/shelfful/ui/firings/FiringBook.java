@@ -46,9 +46,7 @@ public final class FiringBook {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyBooleanWrapper madeUp = new ReadOnlyBooleanWrapper();
   private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
-  private final ReadOnlyObjectWrapper<Optional<InspectedLoad>> plan =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private String planOf = "";
+  private final PlanOfFiring plan;
 
   /**
    * Counts on with whatever puts other firings on the screen; an answer to anything before is late.
@@ -69,6 +67,7 @@ public final class FiringBook {
     this.tasks = tasks;
     this.folder.set(folder);
     this.today = today;
+    plan = new PlanOfFiring(tasks, fault -> tell("book.failed", fault));
   }
 
   /** The firings, the latest first. */
@@ -128,8 +127,7 @@ public final class FiringBook {
   }
 
   private void clear() {
-    planOf = "";
-    plan.set(Optional.empty());
+    plan.clear();
     firings.set(List.of());
     chosen.set(Optional.empty());
   }
@@ -187,45 +185,17 @@ public final class FiringBook {
 
   /** Looks at a firing; none has empty text. Its plan is read in the background. */
   public void choose(String id) {
-    boolean isOther = !id.equals(planOf);
-    if (isOther) {
-      planOf = id;
-      plan.set(Optional.empty());
-    }
-    chosen.set(find(id));
-    if (isOther && !madeUp.get()) {
-      chosen.get().map(UnpackedFiring::record).ifPresent(this::readPlan);
-    }
-  }
-
-  private void readPlan(FiringRecord record) {
-    FiringFolder from = folder.get();
-    tasks.start(
-        () -> from.planOf(record),
-        found -> {
-          if (isLookedAt(from) && record.id().equals(planOf)) {
-            plan.set(found);
-          }
-        },
-        fault -> tell("book.failed", fault));
-  }
-
-  private boolean isLookedAt(FiringFolder one) {
-    return one == folder.get() && !madeUp.get();
+    Optional<UnpackedFiring> found = find(id);
+    // The plan of another firing goes before its pieces come.
+    plan.lookAt(
+        found.map(UnpackedFiring::record), Optional.of(folder.get()).filter(from -> !madeUp.get()));
+    chosen.set(found);
   }
 
   /** The plan the chosen firing was loaded from, as soon as its copy has been read. */
   public ReadOnlyObjectProperty<Optional<InspectedLoad>> plan() {
-    return plan.getReadOnlyProperty();
+    return plan.plan();
   }
-
-  /**
-   * What came of beginning a record.
-   *
-   * @param opened the record, or why there is none
-   * @param kept every firing of its folder then
-   */
-  private record Begun(Opened<UnpackedFiring> opened, KeepFirings.Kept kept) {}
 
   /** Begins the record of a load that is about to be fired, in the background. */
   public void begin(InspectedLoad load) {
@@ -238,34 +208,25 @@ public final class FiringBook {
     tasks.start(
         () -> {
           int limit = LoadLimit.of(load.load().request()).pieces();
-          return new Begun(into.begin(load, day, Optional.of(limit)), into.all());
+          return new Begun(into, into.begin(load, day, Optional.of(limit)), into.all());
         },
-        begun -> begun(into, before, begun),
+        begun -> begun(before, begun),
         fault -> failed(mine, fault));
   }
 
   /** A record that was begun is told in any case, and shown where its folder is still looked at. */
-  private void begun(FiringFolder into, int before, Begun begun) {
-    if (isLookedAt(into)) {
+  private void begun(int before, Begun begun) {
+    if (begun.folder() == folder.get() && !madeUp.get()) {
       // Nothing that was asked before knows of the record.
       turn++;
       show(begun.kept().firings());
-      if (begun.opened() instanceof Opened.Ready<UnpackedFiring> ready) {
-        planOf = "";
-        choose(ready.value().record().id());
-      }
+      plan.clear();
+      choose(begun.id().orElse(chosen.get().map(one -> one.record().id()).orElse("")));
       if (before != noted) {
         read();
       }
     }
-    List<String> lines = new ArrayList<>();
-    if (begun.opened() instanceof Opened.Ready<UnpackedFiring> ready) {
-      lines.add(words.of("book.begun", into.path()));
-      lines.addAll(ready.notes());
-    } else {
-      lines.addAll(((Opened.Refused<UnpackedFiring>) begun.opened()).sentences());
-    }
-    told.set(String.join("\n", lines));
+    told.set(begun.told(words));
   }
 
   /** Keeps how the chosen firing went; false when it could not be kept, with the reason told. */
