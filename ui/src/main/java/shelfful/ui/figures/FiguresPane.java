@@ -20,14 +20,19 @@ import javafx.scene.layout.VBox;
 import shelfful.figures.CauseCount;
 import shelfful.figures.FiringFigures;
 import shelfful.ui.look.Decimals;
+import shelfful.ui.look.Em;
 import shelfful.ui.look.FileBar;
 import shelfful.ui.look.Labelled;
 import shelfful.ui.look.Lines;
 import shelfful.ui.look.PlainTable;
+import shelfful.ui.look.Scrolled;
 import shelfful.ui.words.Words;
 
 /** A page for each figure: drawn at the left, the same numbers in a table at the right. */
 public final class FiguresPane extends BorderPane {
+  /** The least height of a drawing at 100 %, in which its axis can be named. */
+  private static final double CHART = 280;
+
   private final Words words;
   private final FiguresViewModel model;
   private final Supplier<Optional<Path>> toSave;
@@ -62,12 +67,10 @@ public final class FiguresPane extends BorderPane {
       tabs.getTabs().add(tab(page));
     }
     tabs.setAccessibleText(words.of("figures.tabs"));
-    Label banner = Lines.of(words.of("book.banner"), "told", "wrong", "strong");
-    banner.setMaxWidth(Double.MAX_VALUE);
-    banner.visibleProperty().bind(madeUp);
-    banner.managedProperty().bind(madeUp);
+    Label banner = Lines.during(madeUp, words.of("book.banner"), "told", "wrong", "strong");
     setTop(new VBox(bar(), banner, Lines.following(model.told(), "told")));
     setCenter(tabs);
+    charts.values().forEach(chart -> chart.minHeightProperty().bind(Em.of(banner, CHART)));
     model.figures().addListener((property, was, is) -> follow());
     follow();
   }
@@ -109,7 +112,7 @@ public final class FiguresPane extends BorderPane {
       table.getChildren().add(firings);
       VBox.setVgrow(firings, Priority.ALWAYS);
     }
-    SplitPane split = new SplitPane(chart, table);
+    SplitPane split = new SplitPane(Scrolled.of(chart), table);
     split.setDividerPositions(0.6);
     Tab tab = new Tab(words.of("figuresPage", page), split);
     tab.setClosable(false);

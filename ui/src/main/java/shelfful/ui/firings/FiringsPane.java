@@ -103,11 +103,7 @@ public final class FiringsPane extends BorderPane {
   }
 
   private Label banner() {
-    Label banner = Lines.of(words.of("book.banner"), "told", "wrong", "strong");
-    banner.setMaxWidth(Double.MAX_VALUE);
-    banner.visibleProperty().bind(book.madeUp());
-    banner.managedProperty().bind(book.madeUp());
-    return banner;
+    return Lines.during(book.madeUp(), words.of("book.banner"), "told", "wrong", "strong");
   }
 
   private VBox side() {

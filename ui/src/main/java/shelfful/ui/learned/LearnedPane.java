@@ -57,10 +57,7 @@ public final class LearnedPane extends BorderPane {
     this.decimals = decimals;
     getStyleClass().add("learned-pane");
     table = table();
-    Label banner = Lines.of(words.of("book.banner"), "told", "wrong", "strong");
-    banner.setMaxWidth(Double.MAX_VALUE);
-    banner.visibleProperty().bind(madeUp);
-    banner.managedProperty().bind(madeUp);
+    Label banner = Lines.during(madeUp, words.of("book.banner"), "told", "wrong", "strong");
     setTop(new VBox(bar(), banner, Lines.following(model.told(), "told")));
     VBox page =
         new VBox(

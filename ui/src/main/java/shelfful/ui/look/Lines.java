@@ -2,6 +2,7 @@ package shelfful.ui.look;
 
 import static javafx.scene.layout.Region.USE_PREF_SIZE;
 
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableStringValue;
 import javafx.scene.control.Label;
 
@@ -15,6 +16,15 @@ public final class Lines {
     line.getStyleClass().addAll(styles);
     line.setWrapText(true);
     line.setMinHeight(USE_PREF_SIZE);
+    return line;
+  }
+
+  /** The same, over the whole width, only while something holds; else it takes no room. */
+  public static Label during(ObservableBooleanValue holds, String words, String... styles) {
+    Label line = of(words, styles);
+    line.setMaxWidth(Double.MAX_VALUE);
+    line.visibleProperty().bind(holds);
+    line.managedProperty().bind(holds);
     return line;
   }
 

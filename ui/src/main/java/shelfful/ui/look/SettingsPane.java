@@ -37,10 +37,7 @@ public final class SettingsPane extends GridPane {
         Settings::language,
         Settings::with,
         one -> words.of("language", one));
-    Label note = new Label(words.of("settings.note"));
-    note.getStyleClass().add("quiet");
-    note.setWrapText(true);
-    note.setMinHeight(USE_PREF_SIZE);
+    Label note = Lines.of(words.of("settings.note"), "quiet");
     add(note, 0, getRowCount(), 2, 1);
     Label trouble = new Label();
     trouble.textProperty().bind(model.trouble());
@@ -67,10 +64,8 @@ public final class SettingsPane extends GridPane {
     box.setMaxWidth(Double.MAX_VALUE);
     box.valueProperty()
         .addListener((property, was, is) -> model.change(before -> with.apply(before, is)));
-    Label label = new Label(words.of("settings." + key));
+    Label label = Lines.of(words.of("settings." + key));
     label.setLabelFor(box);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
     box.setAccessibleText(label.getText());
     addRow(getRowCount(), label, box);
   }

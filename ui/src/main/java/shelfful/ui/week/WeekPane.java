@@ -13,12 +13,12 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import shelfful.ui.calendar.CalendarPicture;
 import shelfful.ui.calendar.CalendarView;
 import shelfful.ui.calendar.CalendarWords;
 import shelfful.ui.calendar.PatternKey;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** The whole window: the calendar over its lists, kept in step with the view model. */
@@ -77,15 +77,7 @@ public final class WeekPane extends BorderPane {
   }
 
   private static Label sentence(javafx.beans.property.ReadOnlyStringProperty text, String style) {
-    Label label = new Label();
-    label.getStyleClass().addAll("week-line", style);
-    label.textProperty().bind(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.setMaxWidth(Double.MAX_VALUE);
-    label.visibleProperty().bind(text.isNotEmpty());
-    label.managedProperty().bind(text.isNotEmpty());
-    return label;
+    return Lines.following(text, "week-line", style);
   }
 
   private VBox upper() {
@@ -153,23 +145,14 @@ public final class WeekPane extends BorderPane {
     firings.show(week.firings());
     late.show(week.late());
     waiting.show(week.waiting());
-    totals.getChildren().setAll(week.totals().stream().map(this::line).toList());
+    totals.getChildren().setAll(week.totals().stream().map(line -> Lines.of(line)).toList());
     totals.getChildren().add(quiet("week.cautionOpen"));
     totals.getChildren().add(quiet("week.cautionWiring"));
     mark(model.chosen().get());
   }
 
-  private Label line(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
-  }
-
   private Label quiet(String key) {
-    Label label = line(words.of(key));
-    label.getStyleClass().add("quiet");
-    return label;
+    return Lines.of(words.of(key), "quiet");
   }
 
   private void mark(String firingId) {
