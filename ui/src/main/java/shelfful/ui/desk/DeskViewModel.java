@@ -10,7 +10,6 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import shelfful.app.ChangedList;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
@@ -45,10 +44,7 @@ public final class DeskViewModel {
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final Chosen chosen;
-  private final ReadOnlyStringWrapper state = new ReadOnlyStringWrapper();
-  private final ReadOnlyObjectWrapper<Optional<Notice>> notice =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private String last = "";
+  private final DeskMessages messages;
 
   /**
    * Shows nothing yet.
@@ -60,20 +56,20 @@ public final class DeskViewModel {
       Words words, TaskRunner tasks, SearchLength length, RecoveryFolder recovery) {
     this.words = words;
     this.tasks = tasks;
+    this.messages = new DeskMessages(words);
     this.work = new WorkViewModel(tasks, recovery, steps, new EditWords(words)::of);
     this.hand = new HandViewModel(words, work, new DeskSpeech(shown));
     this.chosen = new Chosen(shown::get, hand);
     this.commands = new HandCommands(words, work, hand);
     this.planning = new PlanningViewModel(this, words, tasks, length);
-    this.most = new MostThatFits(tasks, () -> say(last));
+    this.most = new MostThatFits(tasks, this::say);
     this.opening = new Opening(this, words, tasks);
-    this.drawings = new Drawings(tasks, this::show, this::failed);
+    this.drawings = new Drawings(tasks, this::show, messages::failed);
     steps.beforeTurning(
         () -> {
           planning.settle();
           hand.putBack();
         });
-    state.set(words.of("state.empty"));
     work.plan().addListener((property, was, is) -> is.ifPresent(drawings::draw));
     work.onTrouble(sentence -> tell(new Notice(words.of("notice.notKept"), List.of(sentence))));
   }
@@ -95,7 +91,7 @@ public final class DeskViewModel {
 
   /** How things stand, in a line. */
   public ReadOnlyStringProperty state() {
-    return state.getReadOnlyProperty();
+    return messages.state();
   }
 
   /** Whether a planning goes on. */
@@ -103,8 +99,9 @@ public final class DeskViewModel {
     return planning.goesOn();
   }
 
-  ReadOnlyObjectProperty<Optional<Notice>> notice() {
-    return notice.getReadOnlyProperty();
+  /** What the desk says. */
+  DeskMessages messages() {
+    return messages;
   }
 
   /** Everything done here, in the studio and in the list, in one order. */
@@ -135,7 +132,7 @@ public final class DeskViewModel {
 
   /** Puts a plan on the desk just as a file holds it. */
   void begin(ShownLoad drawn, Optional<WorkFile> file, String from) {
-    last = from;
+    messages.endWith(from);
     makeReady(drawn);
     work.beginSaved(drawn.plan(), file);
   }
@@ -149,7 +146,7 @@ public final class DeskViewModel {
   /** Puts work on the desk that an earlier run of the program left behind, unsaved. */
   void recover(RecoveryFolder.Left left) {
     leave();
-    last = words.of("state.recovered");
+    messages.endWith(words.of("state.recovered"));
     work.begin(left.plan(), left.of().map(WorkFile::at));
   }
 
@@ -161,7 +158,7 @@ public final class DeskViewModel {
 
   /** Makes ready for the first plan, while nobody waits for anything yet. */
   void rehearse(Consumer<ShownLoad> unseen) {
-    tasks.startIdly(Rehearsal::run, load -> load.ifPresent(unseen), this::failed);
+    tasks.startIdly(Rehearsal::run, load -> load.ifPresent(unseen), messages::failed);
   }
 
   /** Plans something new, in place of what is on the desk. */
@@ -249,26 +246,21 @@ public final class DeskViewModel {
 
   /** Takes the message away. */
   public void closeNotice() {
-    notice.set(Optional.empty());
+    messages.close();
   }
 
   void tell(Notice other) {
-    notice.set(Optional.of(other));
-  }
-
-  void failed(Throwable fault) {
-    tell(new Notice(words.of("notice.fault", fault), List.of()));
-  }
-
-  /** Says something in the line of state for a while; nothing else changes. */
-  void sayForNow(String words) {
-    state.set(words);
+    messages.tell(other);
   }
 
   /** What the line of state ends with from now on. */
   void say(String end) {
-    last = end;
-    state.set(shown.get().map(load -> new StateWords(words).of(load, most(), end)).orElse(end));
+    messages.endWith(end);
+    say();
+  }
+
+  private void say() {
+    messages.say(shown.get(), most());
   }
 
   /** Shows loads in another way from now on, the one on the screen among them. */
@@ -298,7 +290,7 @@ public final class DeskViewModel {
     chosen.beforeShowing(load);
     shown.set(Optional.of(load));
     chosen.onceShown(load);
-    say(last);
+    say();
     most.ask(load.judged().load().request());
     // The settings may have changed while it was drawn.
     seeRight(load);

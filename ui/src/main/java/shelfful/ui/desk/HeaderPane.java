@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** What is fired, how planning goes, and messages under it. */
@@ -21,10 +22,8 @@ final class HeaderPane extends VBox {
     this.model = model;
     getStyleClass().add("header");
     firing.getStyleClass().add("heading");
-    Label state = new Label();
+    Label state = Lines.of("");
     state.textProperty().bind(model.state());
-    state.setWrapText(true);
-    state.setMinHeight(USE_PREF_SIZE);
     Button stop = new Button(words.of("state.stop"));
     stop.setAccessibleText(words.of("state.stopText"));
     stop.getStyleClass().add("main-button");
@@ -39,7 +38,7 @@ final class HeaderPane extends VBox {
     line.getStyleClass().add("bar");
     line.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(line, messages);
-    model.notice().addListener((property, was, is) -> show(is));
+    model.messages().notice().addListener((property, was, is) -> show(is));
     model.shown().addListener((property, was, is) -> is.ifPresent(this::show));
     firing.setText(words.of("window.title"));
   }
@@ -54,10 +53,10 @@ final class HeaderPane extends VBox {
 
   private HBox message(Notice notice) {
     VBox sentences = new VBox();
-    sentences.getChildren().add(sentence(notice.heading(), "strong"));
-    notice.sentences().stream().limit(8).forEach(one -> sentences.getChildren().add(sentence(one)));
+    sentences.getChildren().add(Lines.of(notice.heading(), "strong"));
+    notice.sentences().stream().limit(8).forEach(one -> sentences.getChildren().add(Lines.of(one)));
     if (notice.sentences().size() > 8) {
-      sentences.getChildren().add(sentence(words.of("notice.more", notice.sentences().size() - 8)));
+      sentences.getChildren().add(Lines.of(words.of("notice.more", notice.sentences().size() - 8)));
     }
     HBox.setHgrow(sentences, Priority.ALWAYS);
     Button close = new Button(words.of("notice.close"));
@@ -78,13 +77,5 @@ final class HeaderPane extends VBox {
     message.getChildren().add(close);
     message.getStyleClass().add("notice");
     return message;
-  }
-
-  private static Label sentence(String words, String... styles) {
-    Label label = new Label(words);
-    label.getStyleClass().addAll(styles);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

@@ -5,21 +5,19 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.ui.kilnview.KilnView;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** The kiln from one side under its heading, with the side it is seen from. */
 final class KilnPane extends VBox {
   private final Label heading;
-  private final Label seen = new Label();
+  private final Label seen = Lines.of("", "quiet");
   private final KilnView kiln;
 
   KilnPane(Words words, KilnView kiln) {
     this.kiln = kiln;
     heading = new Label(words.of("kiln.heading"));
     heading.getStyleClass().add("heading");
-    seen.getStyleClass().add("quiet");
-    seen.setWrapText(true);
-    seen.setMinHeight(USE_PREF_SIZE);
     kiln.setAccessibleText(words.of("kiln.text"));
     setVgrow(kiln, Priority.ALWAYS);
     getChildren().addAll(heading, seen, kiln);

@@ -18,17 +18,17 @@ record Opening(DeskViewModel desk, Words words, TaskRunner tasks) {
   void open(Path file) {
     String name = String.valueOf(file.getFileName());
     String before = desk.state().get();
-    desk.sayForNow(words.of("state.opening", name));
+    desk.messages().sayForNow(words.of("state.opening", name));
     tasks.start(
         () -> drawn(WorkFile.open(file)),
         opened -> {
-          desk.sayForNow(before);
+          desk.messages().sayForNow(before);
           take(opened)
               .ifPresent(one -> desk.begin(one.shown(), one.file(), words.of("state.from", name)));
         },
         fault -> {
-          desk.sayForNow(before);
-          desk.failed(fault);
+          desk.messages().sayForNow(before);
+          desk.messages().failed(fault);
         });
   }
 
@@ -44,7 +44,8 @@ record Opening(DeskViewModel desk, Words words, TaskRunner tasks) {
 
   /** Plans the demo. */
   void demo() {
-    tasks.start(Demo::request, opened -> take(opened).ifPresent(desk::plan), desk::failed);
+    tasks.start(
+        Demo::request, opened -> take(opened).ifPresent(desk::plan), desk.messages()::failed);
   }
 
   /** Shows a load that is at hand. */
@@ -52,7 +53,7 @@ record Opening(DeskViewModel desk, Words words, TaskRunner tasks) {
     tasks.start(
         () -> desk.drawn(WorkPlan.of(load.load()), load),
         shown -> desk.begin(shown, Optional.empty(), from),
-        desk::failed);
+        desk.messages()::failed);
   }
 
   private <T> Optional<T> take(Opened<T> opened) {

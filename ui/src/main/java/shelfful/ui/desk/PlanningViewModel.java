@@ -174,7 +174,7 @@ final class PlanningViewModel {
     public void failed(LivePlanning from, Throwable fault) {
       if (!isPast(from)) {
         done();
-        desk.failed(fault);
+        desk.messages().failed(fault);
         boolean something = desk.shown().get().isPresent();
         desk.say(words.of(something ? "state.planned" : "state.empty"));
       }

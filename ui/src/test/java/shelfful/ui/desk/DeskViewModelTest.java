@@ -59,7 +59,7 @@ class DeskViewModelTest {
   @Test
   void opensAPlanOnItsFirstLayer() {
     model.open(DemoPlan.file(folder));
-    assertThat(model.notice().get()).isEmpty();
+    assertThat(model.messages().notice().get()).isEmpty();
     assertThat(model.layerId().get()).isEqualTo(layers().get(0));
     assertThat(model.state().get())
         .startsWith(DemoPlan.load().load().placed() + " of ")
@@ -112,14 +112,18 @@ class DeskViewModelTest {
     ShownLoad before = shown();
     String state = model.state().get();
     model.open(DemoPlan.write(folder.resolve("torn.json"), new byte[] {'{'}));
-    assertThat(model.notice().get().orElseThrow().heading()).contains("could not be opened");
-    assertThat(model.notice().get().orElseThrow().sentences()).first().asString().contains("torn");
+    assertThat(model.messages().notice().get().orElseThrow().heading())
+        .contains("could not be opened");
+    assertThat(model.messages().notice().get().orElseThrow().sentences())
+        .first()
+        .asString()
+        .contains("torn");
     assertThat(shown()).isSameAs(before);
     assertThat(model.state().get()).isEqualTo(state);
     model.open(folder.resolve("not-there.json"));
-    assertThat(model.notice().get().orElseThrow().sentences()).isNotEmpty();
+    assertThat(model.messages().notice().get().orElseThrow().sentences()).isNotEmpty();
     model.closeNotice();
-    assertThat(model.notice().get()).isEmpty();
+    assertThat(model.messages().notice().get()).isEmpty();
   }
 
   @Test
@@ -133,8 +137,8 @@ class DeskViewModelTest {
     model.open(
         DemoPlan.write(folder.resolve("moved.json"), moved.getBytes(StandardCharsets.UTF_8)));
     assertThat(model.shown().get()).isEmpty();
-    assertThat(model.notice().get().orElseThrow().heading()).contains("breaks rules");
-    assertThat(model.notice().get().orElseThrow().sentences()).isNotEmpty();
+    assertThat(model.messages().notice().get().orElseThrow().heading()).contains("breaks rules");
+    assertThat(model.messages().notice().get().orElseThrow().sentences()).isNotEmpty();
   }
 
   @Test

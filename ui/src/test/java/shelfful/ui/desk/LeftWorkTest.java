@@ -120,7 +120,7 @@ class LeftWorkTest {
         new DeskViewModel(Words.english(), tasks, SearchLength.ofSteps(0), recovery());
     Saving saving = new Saving(Words.english(), desk, new SetPlaces());
     saving.offer(recovery());
-    Notice offered = desk.notice().get().orElseThrow();
+    Notice offered = desk.messages().notice().get().orElseThrow();
     assertThat(offered.heading()).containsPattern("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d");
     assertThat(offered.sentences().get(0)).contains("a.work.json").contains("1 pieces moved");
     desk.closeNotice();
@@ -145,7 +145,7 @@ class LeftWorkTest {
     Files.write(folder.resolve("a.work.json"), elsewhere);
     desk.work().apply(move(3));
     saving.save();
-    Notice asked = desk.notice().get().orElseThrow();
+    Notice asked = desk.messages().notice().get().orElseThrow();
     assertThat(asked.heading()).contains("a.work.json").contains("changed");
     assertThat(Files.readAllBytes(folder.resolve("a.work.json"))).isEqualTo(elsewhere);
     asked.choices().get(0).action().run();

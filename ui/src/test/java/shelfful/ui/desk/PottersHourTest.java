@@ -131,7 +131,7 @@ class PottersHourTest {
     desk.run(saving::savePlan);
     assertThat(folder.resolve("sheets.pdf")).doesNotExist();
     assertThat(folder.resolve("out.plan.json")).doesNotExist();
-    assertThat(desk.model.notice().get().orElseThrow().sentences()).isNotEmpty();
+    assertThat(desk.model.messages().notice().get().orElseThrow().sentences()).isNotEmpty();
     desk.run(saving::save);
     assertThat(desk.places.work.orElseThrow()).exists();
     desk.run(desk.model.commands()::undo);
