@@ -1,17 +1,12 @@
 package shelfful.app;
 
-import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import shelfful.edit.WorkPlan;
-import shelfful.files.AtomicSave;
-import shelfful.files.SaveFailed;
 import shelfful.files.WorkReader;
 import shelfful.files.WorkWriter;
 
@@ -21,11 +16,8 @@ import shelfful.files.WorkWriter;
  * for it.
  */
 public final class RecoveryFolder {
-  private static final String NAME = "desk-";
-  private static final String ENDING = ".work.json";
-
   private final Path folder;
-  private final Path own;
+  private final RunningFiles files;
 
   /**
    * A folder that need not be there yet.
@@ -34,7 +26,7 @@ public final class RecoveryFolder {
    */
   public RecoveryFolder(Path folder) {
     this.folder = folder;
-    this.own = folder.resolve(NAME + sign(ProcessHandle.current()) + ENDING);
+    this.files = new RunningFiles(folder, "desk-", ".work.json");
   }
 
   /** The usual place on this system, in the user's own folders. */
@@ -67,70 +59,35 @@ public final class RecoveryFolder {
    * @param of the file it belongs to, if it has one
    */
   public Optional<String> keep(WorkPlan plan, Optional<Path> of) {
-    try {
-      Files.createDirectories(folder);
-      AtomicSave.save(
-          own, WorkWriter.bytes(plan, of.map(path -> path.toAbsolutePath().toString())));
-      return Optional.empty();
-    } catch (SaveFailed failed) {
-      return Optional.of(failed.sentence());
-    } catch (IOException noFolder) {
-      return Optional.of("The folder " + folder + " for unsaved work cannot be made.");
-    }
+    return files.keep(WorkWriter.bytes(plan, of.map(path -> path.toAbsolutePath().toString())));
+  }
+
+  /** Where it is. */
+  Path path() {
+    return folder;
   }
 
   /** Forgets this program's own work: it was saved, or nothing of it is unsaved. */
   public void forgetOwn() {
-    delete(own);
+    RunningFiles.delete(files.own());
   }
 
   /** Whatever programs that run no more have left, the latest first. */
   public List<Left> left() {
-    List<Left> found = new ArrayList<>();
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, NAME + "*" + ENDING)) {
-      for (Path file : files) {
-        if (!file.equals(own) && !isRunning(file)) {
-          read(file).ifPresent(found::add);
-        }
-      }
-    } catch (IOException nothingThere) {
-      return List.of();
-    }
-    found.sort(Comparator.comparing(Left::saved).reversed());
-    return found;
+    return files.left().stream()
+        .flatMap(RecoveryFolder::read)
+        .sorted(Comparator.comparing(Left::saved).reversed())
+        .toList();
   }
 
   /** Somebody has answered: what was left is no longer needed. */
   public void settle(Left left) {
-    delete(left.file());
+    RunningFiles.delete(left.file());
   }
 
-  private static Optional<Left> read(Path file) throws IOException {
-    Instant saved = Files.getLastModifiedTime(file).toInstant();
-    return WorkReader.read(file)
-        .found()
+  private static Stream<Left> read(Path file) {
+    Instant saved = RunningFiles.saved(file);
+    return WorkReader.read(file).found().stream()
         .map(work -> new Left(file, saved, work.of().map(Path::of), work.plan()));
-  }
-
-  private static boolean isRunning(Path file) {
-    String name = file.getFileName().toString();
-    String sign = name.substring(NAME.length(), name.length() - ENDING.length());
-    return ProcessHandle.allProcesses().anyMatch(one -> sign.equals(sign(one)));
-  }
-
-  /** A number of a process is used again; with its start it is not. */
-  private static String sign(ProcessHandle process) {
-    long start = process.info().startInstant().map(Instant::toEpochMilli).orElse(0L);
-    return process.pid() + "-" + start;
-  }
-
-  private static void delete(Path file) {
-    try {
-      Files.deleteIfExists(file);
-      Files.deleteIfExists(file.resolveSibling(file.getFileName() + ".bak"));
-    } catch (IOException inUse) {
-      // It is offered again at the next start, which does no harm.
-      return;
-    }
   }
 }

@@ -12,6 +12,7 @@ import javafx.stage.Stage;
 import shelfful.app.LoadLimit;
 import shelfful.app.RecoveryFolder;
 import shelfful.app.SearchLength;
+import shelfful.app.WeekRecovery;
 import shelfful.ui.look.Look;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsFolder;
@@ -59,7 +60,7 @@ public final class Desk extends Application {
         new DeskWeek(
             words,
             tasks,
-            new DeskWeek.Around(settings, window.leaving(), stage),
+            new DeskWeek.Around(settings, window.leaving(), new WeekRecovery(recovery), stage),
             firing -> window.leaving().plan(() -> lookAt(firing, words, stage)));
     window.add(week.menu());
     window.offer(words.of("week.demo"), week::planDemo);
@@ -80,7 +81,7 @@ public final class Desk extends Application {
     // The picture is sometimes lost while another window lies over this one.
     stage.focusedProperty().addListener(changed -> window.requestLayout());
     stage.show();
-    window.offer(recovery);
+    window.offer(recovery, () -> week.offer(model::tell));
     window.rehearse();
     getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(model::open);
   }

@@ -1,14 +1,17 @@
 package shelfful.ui.desk;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Menu;
 import javafx.stage.Stage;
+import shelfful.app.WeekRecovery;
 import shelfful.drawing.Printing;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.task.TaskRunner;
+import shelfful.ui.week.KeptWeek;
 import shelfful.ui.week.OpenedFiring;
 import shelfful.ui.week.WeekFileViewModel;
 import shelfful.ui.week.WeekViewModel;
@@ -19,7 +22,10 @@ import shelfful.ui.words.Words;
 final class DeskWeek {
   private static final Duration LENGTH = Duration.ofSeconds(30);
 
+  private final Words words;
   private final Leaving leaving;
+  private final WeekRecovery recovery;
+  private final KeptWeek kept;
   private final WeekViewModel model;
   private final WeekFileViewModel files;
   private final WeekWindow window;
@@ -31,15 +37,19 @@ final class DeskWeek {
    * @param onDesk is given firings to show
    */
   DeskWeek(Words words, TaskRunner tasks, Around around, Consumer<OpenedFiring> onDesk) {
+    this.words = words;
     leaving = around.leaving();
     SettingsViewModel settings = around.settings();
     model = new WeekViewModel(words, tasks, Optional.of(LENGTH));
     files = new WeekFileViewModel(words, tasks, model, () -> printing(settings));
+    recovery = around.recovery();
+    kept = new KeptWeek(tasks, recovery, model, files);
     WeekWindow.Doors doors = new WeekWindow.Doors(onDesk, this::mayLeave);
     window = new WeekWindow(words, model, files, settings.settings(), doors);
     window.closeWith(around.owner());
     document =
-        new Leaving.Document(words.of("leave.week"), files.unsaved()::get, window::save, () -> {});
+        new Leaving.Document(
+            words.of("leave.week"), files.unsaved()::get, window::save, kept::drop);
     leaving.watch(document);
   }
 
@@ -47,9 +57,10 @@ final class DeskWeek {
    * What the week asks of the program.
    *
    * @param leaving asks before an unsaved week is left behind
+   * @param recovery where an unsaved week is kept
    * @param owner the desk's own window, with which that of the week is closed
    */
-  record Around(SettingsViewModel settings, Leaving leaving, Stage owner) {}
+  record Around(SettingsViewModel settings, Leaving leaving, WeekRecovery recovery, Stage owner) {}
 
   private static Printing printing(SettingsViewModel settings) {
     Settings now = settings.settings().get();
@@ -58,6 +69,38 @@ final class DeskWeek {
 
   private boolean mayLeave() {
     return leaving.mayLeave(document);
+  }
+
+  /**
+   * Offers the weeks that earlier runs of the program left unsaved, the latest first; nothing is
+   * deleted before it is answered.
+   */
+  void offer(Consumer<Notice> tell) {
+    recovery.left().stream().findFirst().ifPresent(left -> offer(left, tell));
+  }
+
+  private void offer(WeekRecovery.Left left, Consumer<Notice> tell) {
+    tell.accept(
+        new Notice(
+            words.of("notice.leftWeek", Saving.time(left.saved())),
+            List.of(words.of("left.week", left.week().plan().firings().size())),
+            List.of(
+                new Notice.Choice(words.of("choice.recover"), () -> recover(left, tell)),
+                new Notice.Choice(
+                    words.of("choice.throwAway"),
+                    () -> {
+                      recovery.settle(left);
+                      offer(tell);
+                    }))));
+  }
+
+  /** A week that is unsaved already gives way only when it may; what was left stays otherwise. */
+  private void recover(WeekRecovery.Left left, Consumer<Notice> tell) {
+    if (mayLeave()) {
+      window.show();
+      kept.recover(left);
+      offer(tell);
+    }
   }
 
   /** The week on the screen. */

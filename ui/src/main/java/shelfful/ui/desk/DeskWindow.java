@@ -88,9 +88,13 @@ public final class DeskWindow extends BorderPane {
     waits.offer(what, action);
   }
 
-  /** Offers what an earlier run of the program left unsaved, if anything. */
-  public void offer(RecoveryFolder recovery) {
-    saving.offer(recovery);
+  /**
+   * Offers what an earlier run of the program left unsaved, if anything.
+   *
+   * @param then is done when there is nothing more to offer
+   */
+  public void offer(RecoveryFolder recovery, Runnable then) {
+    saving.offer(recovery, then);
   }
 
   /** Makes ready for the first plan, and paints one where nobody sees it. */

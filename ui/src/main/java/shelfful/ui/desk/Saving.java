@@ -1,6 +1,7 @@
 package shelfful.ui.desk;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -141,16 +142,24 @@ final class Saving {
         () -> desk.say(words.of("state.savedCopy", String.valueOf(file.getFileName()))));
   }
 
-  /** Offers what was left unsaved, the latest first; nothing is deleted before it is answered. */
-  void offer(RecoveryFolder recovery) {
-    recovery.left().stream().findFirst().ifPresent(left -> offer(recovery, left));
+  /**
+   * Offers what was left unsaved, the latest first; nothing is deleted before it is answered.
+   *
+   * @param then is done when there is nothing more to offer
+   */
+  void offer(RecoveryFolder recovery, Runnable then) {
+    recovery.left().stream().findFirst().ifPresentOrElse(left -> offer(recovery, left, then), then);
   }
 
-  private void offer(RecoveryFolder recovery, RecoveryFolder.Left left) {
-    String time = TIME.format(left.saved().atZone(ZoneId.systemDefault()));
+  /** When something was kept, as it is told. */
+  static String time(Instant kept) {
+    return TIME.format(kept.atZone(ZoneId.systemDefault()));
+  }
+
+  private void offer(RecoveryFolder recovery, RecoveryFolder.Left left, Runnable then) {
     desk.tell(
         new Notice(
-            words.of("notice.left", time),
+            words.of("notice.left", time(left.saved())),
             List.of(difference(left)),
             List.of(
                 new Notice.Choice(
@@ -158,13 +167,13 @@ final class Saving {
                     () -> {
                       desk.recover(left);
                       recovery.settle(left);
-                      offer(recovery);
+                      offer(recovery, then);
                     }),
                 new Notice.Choice(
                     words.of("choice.throwAway"),
                     () -> {
                       recovery.settle(left);
-                      offer(recovery);
+                      offer(recovery, then);
                     }))));
   }
 

@@ -76,6 +76,13 @@ public final class WeekFileViewModel {
     }
   }
 
+  /** Shows a week that no file holds, as it was left behind. */
+  void recover(InspectedWeek week) {
+    saved = Optional.empty();
+    file = Optional.empty();
+    model.begin(week);
+  }
+
   /** Saves the week as a plan that this becomes the file of. */
   public void save(Path path) {
     model

@@ -66,7 +66,8 @@ public final class WeekWindow {
         items.item("week.demo", this::planDemo));
   }
 
-  private void show() {
+  /** Shows the window in front of the others. */
+  public void show() {
     stage.show();
     stage.toFront();
     pane.calendar().requestFocus();

@@ -3,16 +3,23 @@ package shelfful.ui.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.NoSuchElementException;
+import java.util.stream.Stream;
 import javafx.scene.Scene;
 import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shelfful.app.RecoveryFolder;
+import shelfful.app.WeekRecovery;
 import shelfful.ui.Screen;
 import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsViewModel;
@@ -30,6 +37,8 @@ class DeskWeekTest {
           Words.english(),
           places,
           new Leaving.Document("the plan", () -> false, () -> true, () -> dropped.add("the plan")));
+  @TempDir private Path folder;
+
   private Stage owner;
   private DeskWeek week;
 
@@ -45,7 +54,7 @@ class DeskWeekTest {
               new DeskWeek(
                   Words.english(),
                   tasks,
-                  new DeskWeek.Around(settings, leaving, owner),
+                  new DeskWeek.Around(settings, leaving, recovery(), owner),
                   firing -> {});
           week.model().begin(SmallWeek.planned());
           return null;
@@ -55,6 +64,10 @@ class DeskWeekTest {
   @AfterEach
   void close() {
     run(owner::close);
+  }
+
+  private WeekRecovery recovery() {
+    return new WeekRecovery(new RecoveryFolder(folder.resolve("recovery")));
   }
 
   private static void run(Runnable step) {
@@ -82,5 +95,24 @@ class DeskWeekTest {
     places.answer = Places.Answer.LEAVE;
     run(week::planDemo);
     tasks.doWork();
+  }
+
+  @Test
+  void aWeekThatWasLeftIsOfferedAndStaysThereUntilItIsAnsweredFor() throws IOException {
+    recovery().keep(SmallWeek.planned());
+    Path kept = folder.resolve("recovery");
+    try (Stream<Path> files = Files.list(kept)) {
+      Files.move(files.findFirst().orElseThrow(), kept.resolve("week-2147483646-1.week.json"));
+    }
+    List<Notice> told = new ArrayList<>();
+    run(() -> week.offer(told::add));
+    assertThat(told.get(0).heading()).containsPattern("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d");
+    places.answer = Places.Answer.STAY;
+    run(told.get(0).choices().get(0).action());
+    assertThat(recovery().left()).as("the unsaved week on the screen stays").hasSize(1);
+    places.answer = Places.Answer.LEAVE;
+    run(told.get(0).choices().get(0).action());
+    assertThat(recovery().left()).isEmpty();
+    assertThat(told).hasSize(1);
   }
 }

@@ -98,7 +98,7 @@ class KilledDeskTest {
     child.destroyForcibly().waitFor();
 
     OpenDesk desk = OpenDesk.atOnce(SearchLength.ofSteps(0), folder.resolve("recovery"));
-    desk.run(() -> desk.window.offer(desk.recovery));
+    desk.run(() -> desk.window.offer(desk.recovery, () -> {}));
     desk.tabTo(node -> says(node, Words.english().of("choice.recover")));
     desk.key(KeyCode.SPACE);
     assertThat(WorkWriter.bytes(desk.model.work().plan().get().orElseThrow()))

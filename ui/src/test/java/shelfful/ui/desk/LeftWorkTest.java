@@ -119,7 +119,7 @@ class LeftWorkTest {
     DeskViewModel desk =
         new DeskViewModel(Words.english(), tasks, SearchLength.ofSteps(0), recovery());
     Saving saving = new Saving(Words.english(), desk, new SetPlaces());
-    saving.offer(recovery());
+    saving.offer(recovery(), () -> {});
     Notice offered = desk.messages().notice().get().orElseThrow();
     assertThat(offered.heading()).containsPattern("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d");
     assertThat(offered.sentences().get(0)).contains("a.work.json").contains("1 pieces moved");
