@@ -170,7 +170,10 @@ public final class FiringBook {
   }
 
   private void show(List<UnpackedFiring> others) {
-    String id = chosen.get().map(one -> one.record().id()).orElse("");
+    show(others, chosen.get().map(one -> one.record().id()).orElse(""));
+  }
+
+  private void show(List<UnpackedFiring> others, String id) {
     firings.set(others.stream().sorted(LATEST_FIRST).toList());
     choose(
         find(id)
@@ -219,9 +222,11 @@ public final class FiringBook {
     if (begun.folder() == folder.get() && !madeUp.get()) {
       // Nothing that was asked before knows of the record.
       turn++;
-      show(begun.kept().firings());
       plan.clear();
-      choose(begun.id().orElse(chosen.get().map(one -> one.record().id()).orElse("")));
+      begun
+          .id()
+          .ifPresentOrElse(
+              id -> show(begun.kept().firings(), id), () -> show(begun.kept().firings()));
       if (before != noted) {
         read();
       }

@@ -191,12 +191,17 @@ public final class WorthViewModel {
 
   private void add(PurchaseStudy study, Worth worth, int all) {
     if (!isPast(study)) {
-      List<Worth> sorted = new ArrayList<>(worths);
-      sorted.add(worth);
-      sorted.sort(MOST_FIRST);
-      worths.setAll(sorted);
+      worths.setAll(among(worths, worth));
       told.set(words.of("worth.measuring", worths.size(), all));
     }
+  }
+
+  /** One more in its place. */
+  static List<Worth> among(List<Worth> others, Worth worth) {
+    List<Worth> sorted = new ArrayList<>(others);
+    sorted.add(worth);
+    sorted.sort(MOST_FIRST);
+    return List.copyOf(sorted);
   }
 
   private void ended(PurchaseStudy study, boolean complete) {
