@@ -25,7 +25,7 @@ final class DeskPanes extends StackPane {
   private static final double WIDE = 80;
 
   /** From how many sizes of a letter of height on the lists stand over each other. */
-  private static final double HIGH = 52;
+  private static final double HIGH = 57;
 
   private static final double LISTS_LEAST = 260;
 
@@ -79,8 +79,9 @@ final class DeskPanes extends StackPane {
   @Override
   protected void layoutChildren() {
     double letter = parts.kiln().letters().getFont().getSize();
-    boolean narrow = getWidth() < WIDE * letter;
-    Arrangement now = new Arrangement(narrow, narrow || getHeight() < HIGH * letter);
+    // The window's own size, so that nothing moves when a message comes and goes.
+    boolean narrow = getScene().getWidth() < WIDE * letter;
+    Arrangement now = new Arrangement(narrow, narrow || getScene().getHeight() < HIGH * letter);
     if (getWidth() > 0 && !arranged.equals(Optional.of(now))) {
       arrange(now);
     }

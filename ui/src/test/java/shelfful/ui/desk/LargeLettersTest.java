@@ -3,6 +3,8 @@ package shelfful.ui.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.geometry.Bounds;
@@ -40,6 +42,8 @@ class LargeLettersTest {
 
   @TempDir private Path folder;
 
+  private DeskViewModel opened;
+
   private void desk(Language language, int scale, Consumer<Scenes> look) {
     Words words = Words.in(language);
     DeskViewModel model =
@@ -48,6 +52,7 @@ class LargeLettersTest {
             new SameThreadTaskRunner(),
             SearchLength.ofSteps(0),
             new RecoveryFolder(folder.resolve("recovery")));
+    opened = model;
     Settings settings = Settings.usual(Locale.ROOT).with(language).with(scale);
     DeskWindow[] made = new DeskWindow[1];
     try (Scenes window =
@@ -136,6 +141,19 @@ class LargeLettersTest {
           window.run(() -> Look.dress(window.all(DeskWindow.class).get(0), usual.with(200)));
           assertThat(window.all(TabPane.class)).hasSize(1);
           isUsable(window, "200 again");
+        });
+  }
+
+  @Test
+  void nothingMovesWhenAMessageComes() {
+    desk(
+        Language.ENGLISH,
+        100,
+        window -> {
+          String line = "A message of many lines. ".repeat(12);
+          List<String> lines = Collections.nCopies(8, line);
+          window.run(() -> opened.tell(new Notice(line, lines)));
+          assertThat(window.all(TabPane.class)).isEmpty();
         });
   }
 }
