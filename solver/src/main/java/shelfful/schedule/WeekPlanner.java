@@ -21,6 +21,11 @@ public final class WeekPlanner {
   private static final int ROUND = 20_000;
   private static final int ROUND_AGAIN = 2_000;
 
+  /** Up to this round loads are searched for a quarter of the steps when time ends planning. */
+  private static final int LAST_LIGHT_ROUND = 8;
+
+  private static final int LIGHT = 4;
+
   private static final List<Integer> SMALL = List.of(175, 150, 125, 200);
   private static final List<Integer> LARGE = List.of(100, 100, 125, 110);
 
@@ -57,15 +62,15 @@ public final class WeekPlanner {
    *     do not count
    */
   public WeekPlan planUntil(BooleanSupplier enough, WeekWatch watch) {
-    return run(Integer.MAX_VALUE, enough, watch);
+    return run(Integer.MAX_VALUE, enough, watch, true);
   }
 
   /** Plans as many rounds as the request says, telling of every better week on the way. */
   public WeekPlan plan(WeekWatch watch) {
-    return run(ground.request().effort().rounds(), () -> false, watch);
+    return run(ground.request().effort().rounds(), () -> false, watch, false);
   }
 
-  private WeekPlan run(int rounds, BooleanSupplier enough, WeekWatch watch) {
+  private WeekPlan run(int rounds, BooleanSupplier enough, WeekWatch watch, boolean timed) {
     long seed = ground.request().effort().seed();
     List<RealFiring> earlier = Held.earlier(ground);
     int steps = earlier.isEmpty() ? 0 : ground.request().effort().loadSteps();
@@ -76,7 +81,7 @@ public final class WeekPlanner {
     WeekPlan plan = compose(best);
     watch.better(plan);
     for (int round = 1; round <= rounds && !isOver(enough); round++) {
-      Rollout.Rolled next = rollout(enough, false).run(before(best, round), effort(round));
+      Rollout.Rolled next = rollout(enough, false).run(before(best, round), effort(round, timed));
       WeekMerit nextMerit = WeekMerit.of(ground, room, next);
       if (next.complete() && nextMerit.compareTo(merit) > 0) {
         best = next;
@@ -93,10 +98,15 @@ public final class WeekPlanner {
     return round % 3 == 0 ? List.of() : best.firings();
   }
 
-  /** Every other round is made with quick loads: they show whether a shape is worth the time. */
-  private Rollout.Effort effort(int round) {
+  /**
+   * Every other round is made with quick loads: they show whether a shape is worth the time. Where
+   * time is short, a lighter search of the first loads already tells how much goes in.
+   */
+  private Rollout.Effort effort(int round, boolean timed) {
     WeekEffort asked = ground.request().effort();
-    int steps = round % 2 == 0 ? asked.loadSteps() : 0;
+    boolean light = timed && round <= LAST_LIGHT_ROUND;
+    int full = light ? Math.max(1, asked.loadSteps() / LIGHT) : asked.loadSteps();
+    int steps = round % 2 == 0 ? full : 0;
     return new Rollout.Effort(
         ROUND, ROUND_AGAIN, steps, stretch(round), asked.seed() + 7919L * round);
   }
