@@ -37,6 +37,8 @@ public final class LoadPlanner {
   private boolean steady;
   private Merit merit;
   private ReadyWare ready;
+  private List<Stand> laid;
+  private List<KeptProblem> problems = List.of();
   private volatile boolean mayStop;
 
   public LoadPlanner(LoadRequest request) {
@@ -90,11 +92,11 @@ public final class LoadPlanner {
    * @throws IllegalArgumentException when there are {@link #keptProblems()}
    */
   public Load plan(SearchBudget budget, PlanWatch watch) {
-    List<KeptProblem> problems = keptProblems();
-    if (!problems.isEmpty()) {
+    List<KeptProblem> reasons = keptProblems();
+    if (!reasons.isEmpty()) {
       throw new IllegalArgumentException(
           "The setting cannot be kept: "
-              + problems.stream().map(KeptProblem::sentence).collect(Collectors.joining(" ")));
+              + reasons.stream().map(KeptProblem::sentence).collect(Collectors.joining(" ")));
     }
     Optional<Load> still = steady && earlier.isPresent() ? still(budget, watch) : Optional.empty();
     return still.orElseGet(() -> search(budget, watch));
@@ -199,11 +201,22 @@ public final class LoadPlanner {
     if (request.kept().isEmpty() || !unknown.isEmpty()) {
       return unknown;
     }
-    return plain(lay().get(0)).keptProblems();
+    lay();
+    return problems;
   }
 
-  /** The column plans to choose from; sorts the ware on the way. */
+  /**
+   * The column plans to choose from; sorts the ware and looks for kept problems on the way. Done
+   * once.
+   */
   private List<Stand> lay() {
+    if (laid == null) {
+      laid = laidAnew();
+    }
+    return laid;
+  }
+
+  private List<Stand> laidAnew() {
     Kiln kiln = request.kiln();
     Optional<String> wanted =
         request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId);
@@ -242,7 +255,12 @@ public final class LoadPlanner {
         .forEach(plan -> all.add(new Stand(request, plan)));
     List<Stand> keeping =
         all.stream().filter(stand -> plain(stand).keptProblems().isEmpty()).toList();
-    return keeping.isEmpty() ? all.stream().filter(one -> !one.isJoined()).toList() : keeping;
+    if (!keeping.isEmpty()) {
+      return keeping;
+    }
+    List<Stand> apart = all.stream().filter(one -> !one.isJoined()).toList();
+    problems = plain(apart.get(0)).keptProblems();
+    return apart;
   }
 
   private Stand stand(ColumnPlan plan) {
