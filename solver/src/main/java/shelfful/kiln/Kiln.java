@@ -31,4 +31,9 @@ public record Kiln(
       throw new IllegalArgumentException("The kiln " + id + " needs at least one column plan");
     }
   }
+
+  /** The same kiln with other ways of standing columns in it. */
+  public Kiln with(List<ColumnPlan> plans) {
+    return new Kiln(id, name, loading, chamber, hottest, keepOuts, plans);
+  }
 }

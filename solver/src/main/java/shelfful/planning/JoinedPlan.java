@@ -178,15 +178,7 @@ final class JoinedPlan {
   private LoadRequest request(List<Shelf> shelves) {
     Studio studio = asked.studio();
     Kiln kiln = studio.kiln(asked.firing().kilnId()).orElseThrow();
-    Kiln changed =
-        new Kiln(
-            kiln.id(),
-            kiln.name(),
-            kiln.loading(),
-            kiln.chamber(),
-            kiln.hottest(),
-            kiln.keepOuts(),
-            List.of(joined));
+    Kiln changed = kiln.with(List.of(joined));
     Studio other =
         new Studio(
             studio.name(),

@@ -102,15 +102,7 @@ class JoinedShelvesTest {
     LoadRequest old = scene.request();
     Studio studio = old.studio();
     Kiln kiln = studio.kilns().get(0);
-    Kiln other =
-        new Kiln(
-            kiln.id(),
-            kiln.name(),
-            kiln.loading(),
-            kiln.chamber(),
-            kiln.hottest(),
-            kiln.keepOuts(),
-            List.of(plan));
+    Kiln other = kiln.with(List.of(plan));
     return new LoadRequest(
         new Studio(
             studio.name(),

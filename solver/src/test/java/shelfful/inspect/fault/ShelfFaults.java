@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.KeepOut;
-import shelfful.kiln.Kiln;
 import shelfful.kiln.Shelf;
 import shelfful.kiln.ShelfPlace;
 import shelfful.load.Layer;
@@ -123,14 +122,7 @@ final class ShelfFaults {
         StudioEdit.kiln(
             load,
             kiln ->
-                new Kiln(
-                    kiln.id(),
-                    kiln.name(),
-                    kiln.loading(),
-                    kiln.chamber(),
-                    kiln.hottest(),
-                    kiln.keepOuts(),
-                    kiln.columnPlans().stream().map(plan -> shifted(plan, width)).toList())));
+                kiln.with(kiln.columnPlans().stream().map(plan -> shifted(plan, width)).toList())));
   }
 
   private static ColumnPlan shifted(ColumnPlan plan, Length by) {
