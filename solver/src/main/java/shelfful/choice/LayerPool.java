@@ -29,12 +29,11 @@ public final class LayerPool {
   public void add(int spot, boolean onTop, KnownLayer layer) {
     List<KnownLayer> known = (onTop ? top : under).get(spot);
     for (KnownLayer other : known) {
-      if (other.heightClass() <= layer.heightClass() && other.holds(layer.counts())) {
+      if (other.heightClass() <= layer.heightClass() && other.holds(layer)) {
         return;
       }
     }
-    known.removeIf(
-        other -> layer.heightClass() <= other.heightClass() && layer.holds(other.counts()));
+    known.removeIf(other -> layer.heightClass() <= other.heightClass() && layer.holds(other));
     known.add(layer);
     added++;
   }

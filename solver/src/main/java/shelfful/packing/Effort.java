@@ -46,13 +46,18 @@ public record Effort(int starts, int hops) {
    */
   long relaxings(double squeeze) {
     long all = (long) starts * (1 + hops);
-    if (hops > MOST_HOPS_OF_A_SHORT_SEARCH) {
+    if (!isShort()) {
       return all;
     }
     if (squeeze < NEARLY) {
       return 2 * all;
     }
     return squeeze < NOT_FAR ? Math.max(1, all / 2) : Math.max(1, all / 6);
+  }
+
+  /** Whether what promises little is given up for what promises more. */
+  boolean isShort() {
+    return hops <= MOST_HOPS_OF_A_SHORT_SEARCH;
   }
 
   /** Whether each relaxing is cut short: only worth it where few are done. */

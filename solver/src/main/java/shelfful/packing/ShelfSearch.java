@@ -25,6 +25,7 @@ final class ShelfSearch {
   private final BooleanSupplier stop;
   private final double[] spareGradient;
   private long minimisations;
+  private boolean races;
 
   ShelfSearch(ShelfModel model, long seed, BooleanSupplier stop) {
     SplittableRandom random = new SplittableRandom(seed);
@@ -48,14 +49,15 @@ final class ShelfSearch {
    */
   Packed run(Effort effort, List<Placed> near) {
     minimiser.atMost(effort.isHasty() ? Minimiser.HASTY_STEPS : Minimiser.PATIENT_STEPS);
+    races = effort.isShort();
     double[] at = new double[energy.unknowns()];
     if (near.isEmpty()) {
       starts.build(at);
     } else {
       starts.near(at, near);
     }
-    double least = relax(at);
-    double squaredReach = squaredReach();
+    double least = relax(at, Double.POSITIVE_INFINITY);
+    double squaredReach = minimiser.squaredReach();
     double hopeless = HOPELESS * squaredReach;
     long budget = effort.relaxings(least / squaredReach);
     for (int round = 1; ; round++) {
@@ -80,7 +82,7 @@ final class ShelfSearch {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < tries && !stop.getAsBoolean(); i++) {
       starts.scatter(at);
-      double found = relax(at);
+      double found = relax(at, least);
       if (energy.fits()) {
         return found;
       }
@@ -101,7 +103,7 @@ final class ShelfSearch {
     int patience = hops.unlike() ? NO_LUCK_UNLIKE : NO_LUCK;
     for (int hop = 0; hop < most && luckless < patience && !stop.getAsBoolean(); hop++) {
       hops.hop(at);
-      double found = relax(at);
+      double found = relax(at, least);
       if (energy.fits()) {
         return verified(at);
       }
@@ -118,17 +120,10 @@ final class ShelfSearch {
     return null;
   }
 
-  private double squaredReach() {
-    double sum = 0;
-    for (int kind : energy.model.kindOf) {
-      sum += energy.model.reach[kind] * energy.model.reach[kind];
-    }
-    return sum;
-  }
-
-  private double relax(double[] at) {
+  /** A long search lets each relaxing settle: some layouts fall late, and far. */
+  private double relax(double[] at, double known) {
     minimisations++;
-    return minimiser.minimise(at);
+    return races ? minimiser.minimise(at, known) : minimiser.minimise(at);
   }
 
   /** The setting if it passes the exact check; the search's margin makes a failure unheard of. */

@@ -35,6 +35,15 @@ final class ChosenWare {
     }
   }
 
+  /** What a content weighs. */
+  long grams(KnownLayer content) {
+    long grams = 0;
+    for (WareKind kind : judge.ware().kinds()) {
+      grams += content.counts()[kind.index()] * kind.ware().mass().grams();
+    }
+    return grams;
+  }
+
   /** A way of giving out, and how good it is. */
   private record Given(Sketch sketch, double worth) {}
 

@@ -3,7 +3,6 @@ package shelfful.planning;
 import java.util.List;
 import shelfful.choice.ChoiceProblem;
 import shelfful.choice.ChosenLevel;
-import shelfful.choice.KnownLayer;
 import shelfful.choice.LayerChoice;
 import shelfful.choice.Prices;
 
@@ -56,7 +55,9 @@ final class LayerChooser {
     LayerChoice choice =
         new LayerChoice(problem, judge.met().pool(), prices.each(), this::canStand);
     List<List<ChosenLevel>> levels = choice.better(worth, NODES);
-    return levels == null ? null : ware.sketch(levels);
+    Sketch chosen = levels == null ? null : ware.sketch(levels);
+    // The choice knows nothing of zones: what they forbid is left out when the ware is given out.
+    return chosen == null || worth(chosen) < worth ? null : chosen;
   }
 
   private double worth(Sketch sketch) {
@@ -85,10 +86,7 @@ final class LayerChooser {
   private StackNeeds.Level level(ChosenLevel level) {
     long[] grams = new long[level.contents().size()];
     for (int place = 0; place < grams.length; place++) {
-      KnownLayer content = level.contents().get(place);
-      for (WareKind kind : judge.ware().kinds()) {
-        grams[place] += content.counts()[kind.index()] * kind.ware().mass().grams();
-      }
+      grams[place] = ware.grams(level.contents().get(place));
     }
     return new StackNeeds.Level(judge.classes().height(level.heightClass()), grams);
   }

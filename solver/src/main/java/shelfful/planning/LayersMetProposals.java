@@ -13,6 +13,9 @@ final class LayersMetProposals {
   /** Of 100 proposals, how many times a new layer is looked for. */
   private static final int PRICED = 45;
 
+  /** Of 100 of those, how many times pieces of a known one are exchanged. */
+  private static final int EXCHANGED = 50;
+
   /** Of 100 others, how many times a few shelves are chosen anew. */
   private static final int RECHOSEN = 50;
 
@@ -37,6 +40,11 @@ final class LayersMetProposals {
         task.isSimple() && judge.staying().isNothing() && !judge.ware().shares().isAnything();
     this.chooser = free ? new LayerChooser(judge, task) : null;
     this.rechooser = free ? new Rechooser(judge, chooser.problem(), chooser.ware()) : null;
+  }
+
+  /** Whether layers met are made use of for this load. */
+  boolean isAtWork() {
+    return chooser != null;
   }
 
   /** A changed copy, or null when it is another's turn. */
@@ -77,7 +85,11 @@ final class LayersMetProposals {
         int[] kinds = judge.byKind(now.counts(at[0], at[1], spot.place()));
         heightClass = judge.classes().of(kinds);
       }
-      filler.tryOnce(spot, level, heightClass, chooser.prices(), random);
+      if (random.nextInt(100) < EXCHANGED) {
+        filler.exchange(spot, level, heightClass, chooser.prices(), random);
+      } else {
+        filler.tryOnce(spot, level, heightClass, chooser.prices(), random);
+      }
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import shelfful.choice.KnownLayer;
+import shelfful.choice.LayerPool;
 import shelfful.measure.Mass;
 import shelfful.packing.Packed;
 import shelfful.planning.ShelfSpaces.NumberedSpace;
@@ -15,6 +16,16 @@ import shelfful.planning.Stacking.LevelStand;
  */
 final class PricedFiller {
   private static final int BASES = 4;
+  private static final int MOST_EXCHANGES = 4;
+
+  /** So many exchanges are asked about before a content is left as it is. */
+  private static final int MOST_ASKED = 3;
+
+  /** So many of the best are looked through for some that were not asked about yet. */
+  private static final int MOST_LOOKED_AT = 40;
+
+  /** How far rooms are blurred, so that other exchanges come first each time. */
+  private static final double EXCHANGE_NOISE = 0.15;
 
   private final SketchJudge judge;
   private final Appeal appeal;
@@ -42,15 +53,35 @@ final class PricedFiller {
     new Filling(spot, level, heightClass, counts).fill(order(heightClass, prices, random));
   }
 
-  private int[] base(Spot spot, LevelStand level, int heightClass, double[] prices, Random random) {
+  /**
+   * Exchanges a piece or two of one of the dearest contents known for others that are dearer
+   * together, those first that take least room for it; goes on from what is found.
+   */
+  void exchange(Spot spot, LevelStand level, int heightClass, double[] prices, Random random) {
+    List<KnownLayer> known = dearest(spot, level, heightClass, prices);
+    if (known.isEmpty()) {
+      return;
+    }
+    int[] counts = known.get(random.nextInt(known.size())).counts().clone();
+    Filling filling = new Filling(spot, level, heightClass, counts);
+    for (int round = 0; round < MOST_EXCHANGES && filling.exchange(prices, random); round++) {
+      // each round makes the content dearer
+    }
+  }
+
+  private List<KnownLayer> dearest(Spot spot, LevelStand level, int heightClass, double[] prices) {
     boolean onTop = level.postsOn().isEmpty();
-    List<KnownLayer> known =
-        (onTop ? judge.met().pool().onTop(spot.index()) : judge.met().pool().under(spot.index()))
-            .stream()
-                .filter(layer -> layer.heightClass() <= heightClass)
-                .sorted(Comparator.comparingDouble(layer -> -layer.priced(prices)))
-                .limit(BASES)
-                .toList();
+    LayerPool pool = judge.met().pool();
+    return (onTop ? pool.onTop(spot.index()) : pool.under(spot.index()))
+        .stream()
+            .filter(layer -> layer.heightClass() <= heightClass)
+            .sorted(Comparator.comparingDouble(layer -> -layer.priced(prices)))
+            .limit(BASES)
+            .toList();
+  }
+
+  private int[] base(Spot spot, LevelStand level, int heightClass, double[] prices, Random random) {
+    List<KnownLayer> known = dearest(spot, level, heightClass, prices);
     return known.isEmpty() || random.nextInt(6) == 0
         ? new int[most.length]
         : known.get(random.nextInt(known.size())).counts().clone();
@@ -65,6 +96,16 @@ final class PricedFiller {
       score[kind] = fits ? prices[kind] / appeal.roomTaken(kind) * noise : -1;
     }
     return LevelBuilder.byScore(score);
+  }
+
+  private List<int[]> exchanges(int[] counts, int heightClass, double[] prices, Random random) {
+    boolean[] may = new boolean[counts.length];
+    double[] room = new double[counts.length];
+    for (int kind = 0; kind < counts.length; kind++) {
+      may[kind] = judge.classes().ofKind(kind) <= heightClass && counts[kind] < most[kind];
+      room[kind] = appeal.roomTaken(kind) * Math.exp(EXCHANGE_NOISE * random.nextGaussian());
+    }
+    return new Exchanges(counts, may, most, prices, room).bestFirst(MOST_LOOKED_AT);
   }
 
   /** One shelf being filled, by kind. */
@@ -102,6 +143,32 @@ final class PricedFiller {
           }
         }
       }
+    }
+
+    /**
+     * Makes the content dearer by an exchange that was not asked about before; false if none is.
+     */
+    boolean exchange(double[] prices, Random random) {
+      setting = setting == null ? fits(counts) : setting;
+      if (setting == null) {
+        return false;
+      }
+      int asked = 0;
+      for (int[] tried : exchanges(counts, heightClass, prices, random)) {
+        long tallest = judge.classes().height(judge.classes().of(tried));
+        if (judge.answers().isOpen(judge.space(spot, level, tallest), tried)) {
+          Packed found = fits(tried);
+          if (found != null) {
+            setting = found;
+            counts = tried;
+            return true;
+          }
+          if (++asked == MOST_ASKED) {
+            return false;
+          }
+        }
+      }
+      return false;
     }
 
     private int grow(int kind, int can) {

@@ -23,24 +23,29 @@ final class Rebuilder {
     this.layersMet = new LayersMetProposals(judge, appeal);
   }
 
-  /** The ways of changing a sketch, with how often each is tried in 100. */
+  /**
+   * The ways of changing a sketch, with how often each is tried in 100, alone and where layers met
+   * are made use of as well: there what is built wholly anew takes long and hardly ever is better.
+   */
   private enum Way {
-    ONE_LEVEL(26),
-    TWO_LEVELS(30),
-    THIN_AND_REFILL(24),
-    SWAP_LEVELS(12),
-    WHOLE_COLUMN(8);
+    ONE_LEVEL(26, 22),
+    TWO_LEVELS(30, 14),
+    THIN_AND_REFILL(24, 48),
+    SWAP_LEVELS(12, 12),
+    WHOLE_COLUMN(8, 4);
 
-    private final int share;
+    private final int alone;
+    private final int besideLayersMet;
 
-    Way(int share) {
-      this.share = share;
+    Way(int alone, int besideLayersMet) {
+      this.alone = alone;
+      this.besideLayersMet = besideLayersMet;
     }
 
-    static Way pick(Random random) {
+    static Way pick(Random random, boolean layersMet) {
       int drawn = random.nextInt(100);
       for (Way way : values()) {
-        drawn -= way.share;
+        drawn -= layersMet ? way.besideLayersMet : way.alone;
         if (drawn < 0) {
           return way;
         }
@@ -137,7 +142,7 @@ final class Rebuilder {
       return finish(sketch, noise, levels(sketch)) ? sketch : null;
     }
     int[] at = levels.get(random.nextInt(levels.size()));
-    switch (Way.pick(random)) {
+    switch (Way.pick(random, layersMet.isAtWork())) {
       case ONE_LEVEL -> rebuild(sketch, at, 1, noise);
       case TWO_LEVELS -> rebuildTwo(sketch, at, random, noise);
       case THIN_AND_REFILL -> thin(sketch, at, random);

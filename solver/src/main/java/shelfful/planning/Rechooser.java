@@ -60,8 +60,25 @@ final class Rechooser {
         new FewLayersAnew(
             problem.worth(), judge.met().pool(), levels, used, roomLeft(sketch, open));
     double now = problem.worthOf(judge.byKind(sketch.placed()));
-    List<KnownLayer> chosen = choice.better(now - loss, had);
+    StackNeeds needs = StackNeeds.of(sketch, judge.ware().lots());
+    List<KnownLayer> chosen =
+        choice.better(now - loss, had, contents -> canStand(needs, open, levels, contents));
     return chosen != null && put(sketch, open, chosen);
+  }
+
+  /** Whether posts and shelves can carry a load when some shelves hold something else. */
+  private boolean canStand(
+      StackNeeds needs, List<At> open, List<OpenLevel> levels, List<KnownLayer> contents) {
+    StackNeeds changed = needs;
+    for (int i = 0; i < contents.size(); i++) {
+      At at = open.get(i);
+      long[] grams = needs.level(at.column(), at.level()).grams().clone();
+      grams[at.place()] = ware.grams(contents.get(i));
+      int highest = Math.max(levels.get(i).lowestClass(), contents.get(i).heightClass());
+      StackNeeds.Level level = new StackNeeds.Level(judge.classes().height(highest), grams);
+      changed = changed.instead(at.column(), at.level(), level);
+    }
+    return judge.stack(changed).isPresent();
   }
 
   private List<At> open(Sketch sketch, int shelves, Random random) {

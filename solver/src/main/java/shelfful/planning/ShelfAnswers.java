@@ -150,6 +150,17 @@ final class ShelfAnswers {
     return null;
   }
 
+  /** Whether a question was never asked and follows from no other. */
+  boolean isOpen(NumberedSpace space, int[] counts) {
+    Key key = Key.of(space.number(), counts);
+    return !packed.containsKey(key) && !isRefused(key) && !isPartOfOther(key);
+  }
+
+  private boolean isPartOfOther(Key key) {
+    return fullContents.getOrDefault(key.space, List.of()).stream()
+        .anyMatch(more -> holds(more.counts, key.counts));
+  }
+
   private void refuse(Key key) {
     refused.computeIfAbsent(key.space, s -> new ArrayList<>()).add(key.counts);
   }

@@ -57,6 +57,46 @@ class FewLayersAnewTest {
     }
   }
 
+  @Test
+  void takesTheBestOfThoseThatCanStand() {
+    int refused = 0;
+    for (int seed = 0; seed < 200; seed++) {
+      SmallChoice small = new SmallChoice(seed, 5);
+      KindWorth worth = small.problem.worth();
+      int odd = seed % 2;
+      List<KnownLayer> known = small.pool.under(0);
+      double best = 0;
+      for (KnownLayer a : known) {
+        for (KnownLayer b : known) {
+          boolean stands = (a.heightClass() + b.heightClass()) % 2 == odd;
+          best = stands ? Math.max(best, worth.of(sum(new int[3], a, b))) : best;
+        }
+      }
+      OpenLevel level = new OpenLevel(0, false, TAKES, 0, new int[] {0});
+      FewLayersAnew few =
+          new FewLayersAnew(
+              worth, small.pool, List.of(level, level), new int[3], new long[] {400_000});
+      int[] asked = {0};
+      List<KnownLayer> found =
+          few.better(
+              0,
+              List.of(new int[3], new int[3]),
+              contents -> {
+                boolean stands =
+                    (contents.get(0).heightClass() + contents.get(1).heightClass()) % 2 == odd;
+                asked[0] += stands ? 0 : 1;
+                return stands;
+              });
+      refused += asked[0];
+      // It gives up after many refusals, so only what it looked through wholly is compared.
+      if (asked[0] < 30) {
+        double here = found == null ? 0 : worth.of(sum(new int[3], found.get(0), found.get(1)));
+        assertThat(here).as("seed %d", seed).isCloseTo(best, within(1e-9));
+      }
+    }
+    assertThat(refused).isPositive();
+  }
+
   private static int[] sum(int[] used, KnownLayer a, KnownLayer b) {
     int[] sum = used.clone();
     for (int kind = 0; kind < sum.length; kind++) {
