@@ -153,12 +153,17 @@ final class ShelfAnswers {
   /** Whether a question was never asked and follows from no other. */
   boolean isOpen(NumberedSpace space, int[] counts) {
     Key key = Key.of(space.number(), counts);
-    return !packed.containsKey(key) && !isRefused(key) && !isPartOfOther(key);
+    return !packed.containsKey(key) && !isRefused(key) && holding(key) == null;
   }
 
-  private boolean isPartOfOther(Key key) {
-    return fullContents.getOrDefault(key.space, List.of()).stream()
-        .anyMatch(more -> holds(more.counts, key.counts));
+  /** A content met in the same space that holds all that is asked for, or null. */
+  private Key holding(Key key) {
+    for (Key more : fullContents.getOrDefault(key.space, List.of())) {
+      if (holds(more.counts, key.counts)) {
+        return more;
+      }
+    }
+    return null;
   }
 
   private void refuse(Key key) {
@@ -167,16 +172,14 @@ final class ShelfAnswers {
 
   /** A setting of a content that holds all that is asked for, less what is too much; or null. */
   private Packed partOfOther(Key key) {
-    for (Key more : fullContents.getOrDefault(key.space, List.of())) {
-      if (holds(more.counts, key.counts)) {
-        int[] left = key.counts.clone();
-        Packed whole = packed.get(more);
-        List<Placed> bodies =
-            whole.bodies().stream().filter(body -> left[body.kind()]-- > 0).toList();
-        return new Packed(bodies, whole.spare());
-      }
+    Key more = holding(key);
+    if (more == null) {
+      return null;
     }
-    return null;
+    int[] left = key.counts.clone();
+    Packed whole = packed.get(more);
+    List<Placed> bodies = whole.bodies().stream().filter(body -> left[body.kind()]-- > 0).toList();
+    return new Packed(bodies, whole.spare());
   }
 
   /** Remembers a content as one that others may be part of. */
@@ -190,7 +193,7 @@ final class ShelfAnswers {
   void learnFrom(ShelfAnswers other) {
     other.packed.forEach(
         (key, setting) -> {
-          if (packed.putIfAbsent(key, setting) == null && partOfOther(key) == null) {
+          if (packed.putIfAbsent(key, setting) == null && holding(key) == null) {
             keep(key);
           }
         });
