@@ -8,17 +8,16 @@ import shelfful.load.LoadRequest;
  * What no load of a request can exceed, by proof.
  *
  * @param pieces no load has more in
- * @param worth no load is worth more of the points that planning counts
  * @param cause what it is owed to, in words
  */
-public record LoadLimit(int pieces, long worth, String cause) {
-  private static final int STEPS = 60;
+public record LoadLimit(int pieces, String cause) {
+  private static final int STEPS = 120;
 
   /** Works out the limit; takes a second or so for a list of a few hundred pieces. */
   public static LoadLimit of(LoadRequest request) {
     LoadBound bound = LoadBound.of(request);
-    bound.refine(STEPS);
-    return new LoadLimit(bound.mostPieces(), bound.mostWorth(), bound.cause().words());
+    bound.refinePieces(STEPS);
+    return new LoadLimit(bound.mostPieces(), bound.cause().words());
   }
 
   /** How near a number of pieces comes, as a sentence. */

@@ -10,6 +10,9 @@ final class LevelWorth {
   private static final int KEPT = 10;
   private static final double ROUNDING = 1e-6;
 
+  /** A rounded limit broken by less is not worth another round, pieces. */
+  private static final double BROKEN = 1e-3;
+
   private final List<Limit> limits;
   private final double[] counts;
   private final int[] inClass;
@@ -72,7 +75,7 @@ final class LevelWorth {
       prices = program.prices();
       best = Math.min(best, dual(value, bound, shares, rooms, prices));
       keep(wanted, program.amounts());
-      if (!addViolated()) {
+      if (!addViolated() && !addRounded()) {
         break;
       }
     }
@@ -116,9 +119,41 @@ final class LevelWorth {
         worst = limit;
       }
     }
-    if (worst == null || active.contains(worst)) {
-      return false;
+    return worst != null && !active.contains(worst) && activate(worst);
+  }
+
+  /** Adds the rounding of an active limit that the last amounts break most, if any. */
+  private boolean addRounded() {
+    Limit worst = null;
+    double most = BROKEN;
+    for (Limit limit : active) {
+      for (int i : inClass) {
+        boolean parted = Math.abs(amounts[i] - Math.rint(amounts[i])) > ROUNDING;
+        for (int parts = 1; parted && limit.shares()[i] > 0 && parts <= 2; parts++) {
+          Limit rounded = limit.rounded(limit.shares()[i] / parts);
+          double over = over(rounded);
+          if (over > most) {
+            most = over;
+            worst = rounded;
+          }
+        }
+      }
     }
+    return worst != null && activate(worst);
+  }
+
+  /** How far the last amounts lie beyond a limit, as a distance. */
+  private double over(Limit limit) {
+    double taken = 0;
+    double squares = 0;
+    for (int i : inClass) {
+      taken += limit.shares()[i] * amounts[i];
+      squares += limit.shares()[i] * limit.shares()[i];
+    }
+    return (taken - limit.room()) / Math.sqrt(squares);
+  }
+
+  private boolean activate(Limit worst) {
     if (active.size() > KEPT) {
       active.remove(0);
     }

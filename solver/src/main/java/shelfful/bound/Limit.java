@@ -11,6 +11,28 @@ import java.util.List;
  * @param room what there is
  */
 record Limit(LimitCause cause, double[] shares, double room) {
+  private static final double SLACK = 1e-9;
+
+  /**
+   * What whole numbers of pieces keep, too, when they keep this limit: with shares and room in
+   * units, f the part of the room beyond a whole number, every share counts its whole part, and of
+   * what is left the part beyond f as (it - f)/(1 - f); the room counts its whole part
+   * (mixed-integer rounding: Nemhauser and Wolsey 1990).
+   *
+   * @param unit greater than 0
+   */
+  Limit rounded(double unit) {
+    double units = room / unit + SLACK;
+    double rest = units - Math.floor(units);
+    double[] whole = new double[shares.length];
+    for (int i = 0; i < shares.length; i++) {
+      double share = shares[i] / unit;
+      double left = share - Math.floor(share);
+      whole[i] = Math.floor(share) + Math.max(0, left - rest) / (1 - rest);
+    }
+    return new Limit(cause, whole, Math.floor(units));
+  }
+
   /** Some limits without those that another one makes idle. */
   static List<Limit> withoutIdle(List<Limit> limits) {
     List<Limit> kept = new ArrayList<>();

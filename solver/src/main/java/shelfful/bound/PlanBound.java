@@ -11,7 +11,7 @@ import java.util.List;
 final class PlanBound {
   private static final int PATIENCE = 6;
   private static final double SHORTER = 0.6;
-  private static final double STEADY = 0.5;
+  private static final double STEADY = 0.7;
   private static final double SOME = 0.02;
   private static final double FIRST_LENGTH = 0.05;
 
