@@ -29,7 +29,8 @@ final class PhoneLayer {
     LayerList list = LayerList.of(setting, palette, words, layer);
     StringBuilder html = new StringBuilder();
     String page = layer.id() + ", layer " + order + " of " + setting.layers().size();
-    html.append("<section data-page=\"").append(Markup.text(page)).append("\">\n");
+    html.append("<section data-page=\"").append(Markup.text(page)).append("\"");
+    html.append(together()).append(">\n");
     html.append(Markup.element("h2", page));
     html.append("<p>").append(Markup.name(list.shelf())).append(". ").append(figures());
     html.append("</p>\n").append(picture(list)).append("<p class=\"front\">front</p>\n");
@@ -37,6 +38,14 @@ final class PhoneLayer {
     html.append("<ol class=\"set\">\n").append(shelfRow(list));
     list.rows().forEach(row -> html.append(pieceRow(row)));
     return html.append("</ol>\n</section>\n").toString();
+  }
+
+  /** Pages of layers that are set together have a mark in common. */
+  private String together() {
+    List<Layer> others = setting.setWith(layer);
+    int first =
+        others.stream().mapToInt(other -> setting.layers().indexOf(other) + 1).min().orElse(order);
+    return others.isEmpty() ? "" : " data-with=\"" + Math.min(first, order) + "\"";
   }
 
   private String figures() {

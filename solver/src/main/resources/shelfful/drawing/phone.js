@@ -53,6 +53,31 @@
     });
   }
 
+  // The pages whose pieces are set together, in the order of their numbers.
+  function together(page) {
+    var group = page.getAttribute("data-with");
+    return group ? pages.filter(function (one) { return one.getAttribute("data-with") === group; }) : [page];
+  }
+
+  // The shelves come before what stands on them.
+  function turnOf(box) {
+    return box.hasAttribute("data-piece") ? Number(box.closest("li").querySelector(".number").textContent) : 0;
+  }
+
+  function nextOf(page) {
+    var left = together(page).reduce(function (all, one) { return all.concat(waiting(one)); }, []);
+    return left.sort(function (a, b) { return turnOf(a) - turnOf(b); })[0];
+  }
+
+  function pageOf(box) {
+    return pages.indexOf(box.closest("[data-page]"));
+  }
+
+  function pageAfter(page) {
+    var group = together(page);
+    return pages.indexOf(group[group.length - 1]) + 1;
+  }
+
   function pieces(list) {
     return list.filter(function (box) { return box.hasAttribute("data-piece"); }).length;
   }
@@ -74,7 +99,9 @@
   function show() {
     var page = pages[state.page];
     pages.forEach(function (one) { one.hidden = one !== page; });
-    var next = waiting(page)[0];
+    var next = nextOf(page);
+    var isHere = next ? pageOf(next) === state.page : false;
+    var onward = next ? pages[pageOf(next)] : pages[pageAfter(page)];
     boxes.forEach(function (box) {
       box.checked = isDone(box);
       [box.closest("li"), byId("at-" + box.id)].forEach(function (mark) {
@@ -89,9 +116,10 @@
     byId("page").textContent = page.getAttribute("data-page");
     byId("left").textContent = (here > 0 ? here + " left here, " : "") + left + " left of " + pieces(boxes);
     var row = next ? next.closest("li") : null;
-    byId("do").textContent = next ? "Set " + row.getAttribute("data-short")
-        : pages[state.page + 1] ? "On to " + pages[state.page + 1].getAttribute("data-page") : "The end";
-    byId("how").textContent = row ? row.getAttribute("data-where") : "";
+    byId("do").textContent = isHere ? "Set " + row.getAttribute("data-short")
+        : onward ? "On to " + onward.getAttribute("data-page") : "The end";
+    byId("how").textContent = isHere ? row.getAttribute("data-where")
+        : row ? "for " + row.getAttribute("data-short") : "";
     byId("undo").disabled = state.done.length === 0;
     byId("before").disabled = state.page === 0;
     byId("after").disabled = !pages[state.page + 1];
@@ -117,21 +145,30 @@
     changed(false);
   }
 
-  function turn(by) {
-    if (pages[state.page + by]) {
-      state.page += by;
+  function open(page) {
+    if (pages[page]) {
+      state.page = page;
       keep();
       show();
       window.scrollTo(0, 0);
     }
   }
 
+  function turn(by) {
+    open(state.page + by);
+  }
+
   function forward() {
-    var next = waiting(pages[state.page])[0];
-    if (next) {
+    var page = pages[state.page];
+    var next = nextOf(page);
+    if (next ? pageOf(next) === state.page : false) {
       tick(next, true);
+      next = nextOf(page);
+      if (next ? pageOf(next) !== state.page : false) {
+        open(pageOf(next));
+      }
     } else {
-      turn(1);
+      open(next ? pageOf(next) : pageAfter(page));
     }
   }
 
