@@ -42,6 +42,7 @@ public final class FillUp implements Planning {
     Optional<InspectedLoad> best = passed(start);
     WorkPlan now = start;
     for (List<String> set : sets()) {
+      listener.betweenSteps();
       Optional<WorkPlan> next = stopped ? Optional.empty() : withAll(now, set);
       Optional<InspectedLoad> better = next.flatMap(this::passed);
       if (better.isPresent()) {

@@ -65,6 +65,7 @@ public final class PlanALoad implements Planning {
   /** Empty when every load made was refused by the judge. */
   @Override
   public Optional<InspectedLoad> run(SearchLength length, PlanListener listener) {
+    planner.betweenSteps(listener::betweenSteps);
     Load last = planner.plan(budget(length), load -> take(load, listener));
     take(last, listener);
     return best();

@@ -34,6 +34,7 @@ public final class LoadPlanner {
   private final List<PlanDesk> desks = new CopyOnWriteArrayList<>();
   private final List<LoadPlanner> steps = new CopyOnWriteArrayList<>();
   private Optional<Load> earlier = Optional.empty();
+  private Runnable betweenSteps = () -> {};
   private boolean steady;
   private Merit merit;
   private ReadyWare ready;
@@ -74,6 +75,16 @@ public final class LoadPlanner {
                         layer ->
                             KeptNames.column(plan, layer.columnId()).stream()
                                 .anyMatch(column -> layer.place() < column.places().size())));
+  }
+
+  /**
+   * Has something done between two steps of the search, every few milliseconds and on each thread
+   * that plans. While it lasts that thread does not plan, so whoever needs the processor more can
+   * hold planning up; the load planned in steps is the same. Set before planning.
+   */
+  public LoadPlanner betweenSteps(Runnable other) {
+    betweenSteps = other;
+    return this;
   }
 
   /** Ends planning soon; the best load so far is kept. */
@@ -124,7 +135,7 @@ public final class LoadPlanner {
   }
 
   private LoadPlanner step(LoadRequest asked) {
-    LoadPlanner planner = new LoadPlanner(asked, mode);
+    LoadPlanner planner = new LoadPlanner(asked, mode).betweenSteps(betweenSteps);
     steps.add(planner);
     if (stopped.get()) {
       planner.stop();
@@ -149,7 +160,7 @@ public final class LoadPlanner {
       }
     }
     if (!budget.isSpent() && !stopped.get()) {
-      Course course = new Course(lead, this::isStopped);
+      Course course = new Course(lead, this::hasToStop);
       if (budget.isInSteps()) {
         course.inSteps(desks, budget);
       } else {
@@ -188,10 +199,11 @@ public final class LoadPlanner {
   }
 
   /**
-   * The first load is always finished: it takes a fraction of a second, and there is nothing else
-   * to keep.
+   * Asked between any two steps. The first load is always finished: it takes a fraction of a
+   * second, and there is nothing else to keep.
    */
-  private boolean isStopped() {
+  private boolean hasToStop() {
+    betweenSteps.run();
     return mayStop && stopped.get();
   }
 
@@ -276,7 +288,7 @@ public final class LoadPlanner {
   }
 
   private PlanDesk plain(Stand stand) {
-    return new PlanDesk(stand, ready, mode, request.seed(), this::isStopped);
+    return new PlanDesk(stand, ready, mode, request.seed(), this::hasToStop);
   }
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */

@@ -10,6 +10,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import shelfful.drawing.LayerList;
+import shelfful.drawing.LoadLists;
+import shelfful.ui.lists.PieceRow;
 import shelfful.ui.lists.PieceTable;
 import shelfful.ui.lists.ProblemList;
 import shelfful.ui.lists.WaitingList;
@@ -86,6 +89,23 @@ final class DeskPanes extends StackPane {
       arrange(now);
     }
     super.layoutChildren();
+  }
+
+  /** Lays out rows that say nothing, so that the first real ones come at once. */
+  void rehearse() {
+    parts.in().rehearse();
+    parts.waits().rehearse();
+  }
+
+  /** Fills the lists. */
+  void fill(LayerList layer, List<PieceRow> rows, List<LoadLists.Waiting> waiting) {
+    parts.in().show(layer, rows);
+    parts.waits().show(waiting);
+  }
+
+  /** Paints all of it once, into a picture that is thrown away. */
+  void paintUnseen() {
+    getChildren().forEach(child -> child.snapshot(null, null));
   }
 
   private void arrange(Arrangement next) {

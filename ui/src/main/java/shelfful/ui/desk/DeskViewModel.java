@@ -39,6 +39,7 @@ public final class DeskViewModel {
   private final HandCommands commands;
   private final PlanningViewModel planning;
   private final MostThatFits most;
+  private final Rehearsals rehearsals;
   private final Opening opening;
   private final Drawings drawings;
   private final ReadOnlyObjectWrapper<Optional<ShownLoad>> shown =
@@ -63,6 +64,7 @@ public final class DeskViewModel {
     this.commands = new HandCommands(words, work, hand);
     this.planning = new PlanningViewModel(this, words, tasks, length);
     this.most = new MostThatFits(tasks, this::say);
+    this.rehearsals = new Rehearsals(tasks, messages::failed);
     this.opening = new Opening(this, words, tasks);
     this.drawings = new Drawings(tasks, this::show, messages::failed);
     steps.beforeTurning(
@@ -158,7 +160,7 @@ public final class DeskViewModel {
 
   /** Makes ready for the first plan, while nobody waits for anything yet. */
   void rehearse(Consumer<ShownLoad> unseen) {
-    tasks.startIdly(Rehearsal::run, load -> load.ifPresent(unseen), messages::failed);
+    rehearsals.start(unseen);
   }
 
   /** Plans something new, in place of what is on the desk. */
@@ -219,6 +221,7 @@ public final class DeskViewModel {
 
   /** What was begun before is no longer listened to. */
   private void leave() {
+    rehearsals.stop();
     planning.leave();
     hand.putBack();
     closeNotice();

@@ -72,8 +72,7 @@ public final class DeskWindow extends BorderPane {
     setTop(new VBox(menu, new HeaderPane(words, model)));
     // The desk lies under the start from the first moment, so that it is laid out already when the
     // first plan comes.
-    in.rehearse();
-    waits.rehearse();
+    desk.rehearse();
     center.getChildren().add(desk);
     start = new StartPane(words, () -> leaving.toOpen().ifPresent(model::open), model::tryTheDemo);
     cover(start);
@@ -111,6 +110,7 @@ public final class DeskWindow extends BorderPane {
                   unseen(
                       new ShelfView(),
                       view -> view.show(load.sheets(load.lists().layers().get(0).layerId()), "")));
+          new ListsRehearsal(words, model, load, desk).start();
         });
   }
 

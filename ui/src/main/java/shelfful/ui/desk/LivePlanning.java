@@ -126,6 +126,11 @@ final class LivePlanning implements PlanListener {
   }
 
   @Override
+  public void betweenSteps() {
+    tasks.giveWay();
+  }
+
+  @Override
   public void refused(FaultReport report) {
     tasks.show(() -> watcher.refused(this));
   }

@@ -12,12 +12,13 @@ final class TwoLineCell<S> extends TableCell<S, S> {
   private final Function<S, String> second;
   private final Label upper = new Label();
   private final Label lower = new Label();
-  private final VBox both = new VBox();
+  private final VBox both = new VBox(upper, lower);
 
   TwoLineCell(Function<S, String> first, Function<S, String> second) {
     this.first = first;
     this.second = second;
     lower.getStyleClass().add("quiet");
+    lower.managedProperty().bind(lower.visibleProperty());
     both.setAlignment(Pos.CENTER_LEFT);
     setText(null);
   }
@@ -30,10 +31,8 @@ final class TwoLineCell<S> extends TableCell<S, S> {
     if (!blank) {
       upper.setText(first.apply(row));
       lower.setText(second.apply(row));
-      both.getChildren().setAll(upper);
-      if (!lower.getText().isEmpty()) {
-        both.getChildren().add(lower);
-      }
+      // Taking it out and in again would have its styles looked up anew for every row.
+      lower.setVisible(!lower.getText().isEmpty());
     }
   }
 }

@@ -106,7 +106,9 @@ public final class WaitingList extends VBox {
 
   /** Shows what else waits. */
   public void show(List<LoadLists.Waiting> waiting) {
-    list.getItems().setAll(waiting);
+    if (!list.getItems().equals(waiting)) {
+      list.getItems().setAll(waiting);
+    }
   }
 
   /** Marks the row of a piece as the chosen one, or none. */

@@ -12,6 +12,7 @@ import javafx.application.Platform;
 
 /** Works on threads of its own, which do not keep the program alive when its window is closed. */
 public final class FxTaskRunner implements TaskRunner {
+  private final Courtesy courtesy = new Courtesy(System::nanoTime, this::show);
   private final ScheduledExecutorService clock =
       Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "clock"));
 
@@ -83,6 +84,11 @@ public final class FxTaskRunner implements TaskRunner {
         painted.countDown();
       }
     }
+  }
+
+  @Override
+  public void giveWay() {
+    courtesy.giveWay();
   }
 
   @Override

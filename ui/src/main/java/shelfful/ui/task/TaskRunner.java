@@ -30,6 +30,13 @@ public interface TaskRunner {
    */
   void showAndStandAside(Runnable step, Duration most);
 
+  /**
+   * Lets the screen go first: for long work to call between two short steps. Returns at once as
+   * long as the screen's thread keeps up, and otherwise when it has caught up. May be called from
+   * any thread but the screen's.
+   */
+  void giveWay();
+
   /** Does a short step on the screen's thread, soon. May be called from any thread. */
   void show(Runnable step);
 }

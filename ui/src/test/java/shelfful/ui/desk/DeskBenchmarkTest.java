@@ -47,8 +47,8 @@ import shelfful.ui.task.FxTaskRunner;
 class DeskBenchmarkTest {
   private static final int FRAMES = 400;
 
-  private static final long NOTICED = TimeUnit.MILLISECONDS.toNanos(100);
-  private static final long REHEARSAL = 4000;
+  private static final long WATCHED = 30_000;
+  private static final long REHEARSAL = 8000;
 
   /** Frames before the piece is taken up and after it is set down. */
   private static final int STILL = 20;
@@ -160,12 +160,9 @@ class DeskBenchmarkTest {
         OpenDesk.open(new FxTaskRunner(), SearchLength.ofTime(Duration.ofSeconds(40)), folder);
     String list = Files.readString(Path.of("../demo-data/list-200.csv"));
     LoadRequest request = request(list);
-    List<Long> waits = new ArrayList<>();
-    List<Long> work = new ArrayList<>();
     desk.run(() -> desk.model.boundedBy(one -> OptionalInt.of(LoadLimit.of(one).pieces())));
     rehearsed(desk);
     long collected = collected();
-    List<String> told = new ArrayList<>();
     long begun = System.nanoTime();
     AtomicLong first = new AtomicLong();
     desk.run(
@@ -176,22 +173,8 @@ class DeskBenchmarkTest {
                   (property, was, is) -> first.compareAndSet(0, System.nanoTime() - begun));
           desk.model.plan(request);
         });
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
-    while (System.nanoTime() < end) {
-      long asked = System.nanoTime();
-      long busy = busy("JavaFX Application Thread");
-      CountDownLatch answered = new CountDownLatch(1);
-      Platform.runLater(answered::countDown);
-      answered.await();
-      long wait = System.nanoTime() - asked;
-      waits.add(wait);
-      work.add(busy("JavaFX Application Thread") - busy);
-      if (wait > NOTICED) {
-        long since = TimeUnit.NANOSECONDS.toMillis(asked - begun);
-        told.add(String.format(Locale.ROOT, "%.0f ms after %d ms", wait / 1e6, since));
-      }
-      Thread.sleep(10);
-    }
+    ScreenWatch watch = new ScreenWatch();
+    watch.watch(WATCHED);
     long stopped = System.nanoTime();
     desk.run(desk.model::stop);
     while (Screen.on(() -> desk.model.planning().get())) {
@@ -200,16 +183,18 @@ class DeskBenchmarkTest {
     long answer = System.nanoTime() - stopped;
     System.out.printf(
         Locale.ROOT,
-        "Planning 200 pieces: the first plan was on the desk after %d ms;"
-            + " the screen's thread answered after %s; of it at work %s; Stop after %d ms; %s%n"
-            + "  the waits over 100 ms: %s; collecting took %d ms in all%n",
+        "Planning 200 pieces: the first plan was on the desk after %d ms; the screen's thread"
+            + " answered after %s; a thread that only sleeps overslept %s; Stop after %d ms; %s%n"
+            + "  collecting took %d ms in all; other programs had %.0f %% of the work;"
+            + " the waits over 100 ms:%n  %s%n",
         TimeUnit.NANOSECONDS.toMillis(first.get()),
-        figures(waits),
-        figures(work),
+        figures(watch.waits()),
+        figures(watch.oversleeps()),
         TimeUnit.NANOSECONDS.toMillis(answer),
         desk.model.state().get(),
-        told,
-        collected() - collected);
+        collected() - collected,
+        100 * watch.othersShare(),
+        String.join("\n  ", watch.told()));
     desk.close();
     assertThat(desk.model.shown().get()).isPresent();
   }

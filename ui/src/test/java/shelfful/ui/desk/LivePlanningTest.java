@@ -23,6 +23,7 @@ class LivePlanningTest {
   private final class Slow implements Planning {
     @Override
     public Optional<InspectedLoad> run(SearchLength length, PlanListener listener) {
+      listener.betweenSteps();
       listener.better(DemoPlan.load());
       return Optional.of(DemoPlan.load());
     }
@@ -123,5 +124,12 @@ class LivePlanningTest {
     tasks.doSteps();
     seconds(20);
     assertThat(stops).isZero();
+  }
+
+  @Test
+  void planningLetsTheScreenGoFirstBetweenItsSteps() {
+    started();
+    tasks.doWork();
+    assertThat(tasks.waysGiven()).isEqualTo(1);
   }
 }

@@ -13,6 +13,7 @@ public final class QueuedTaskRunner implements TaskRunner {
   private final Deque<Runnable> work = new ArrayDeque<>();
   private final Deque<Runnable> later = new ArrayDeque<>();
   private final Deque<Runnable> steps = new ArrayDeque<>();
+  private int waysGiven;
 
   @Override
   public <T> void start(Supplier<T> task, Consumer<T> then, Consumer<Throwable> failed) {
@@ -42,6 +43,16 @@ public final class QueuedTaskRunner implements TaskRunner {
   @Override
   public void showAndStandAside(Runnable step, Duration most) {
     show(step);
+  }
+
+  @Override
+  public void giveWay() {
+    waysGiven++;
+  }
+
+  /** How often work let the screen go first. */
+  public int waysGiven() {
+    return waysGiven;
   }
 
   @Override

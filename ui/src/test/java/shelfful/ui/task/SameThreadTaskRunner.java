@@ -46,6 +46,9 @@ public final class SameThreadTaskRunner implements TaskRunner {
   }
 
   @Override
+  public void giveWay() {}
+
+  @Override
   public void show(Runnable step) {
     step.run();
   }
