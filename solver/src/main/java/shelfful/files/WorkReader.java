@@ -1,10 +1,13 @@
 package shelfful.files;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import shelfful.edit.WorkPlan;
+import shelfful.load.Layer;
 import shelfful.load.Load;
 
 /** Reads a work file, or a plan file as work of which nothing is pinned. */
@@ -55,10 +58,27 @@ public final class WorkReader {
         fields.optional("of", node -> FieldReader.text(node).then(FileName::note));
     List<String> pinned = names(fields, "pinned");
     List<String> locked = names(fields, "locked");
-    Optional<Load> load = PlanFormat.read(fields);
+    Optional<Load> load = PlanFormat.read(fields).filter(one -> isEachLayerNamedOnce(one, fields));
     return load.map(
         one ->
             new Work(new WorkPlan(one, new TreeSet<>(pinned), new TreeSet<>(locked)), of, false));
+  }
+
+  /**
+   * Work may break rules, but what is done by hand finds its layer by the name: with two of one
+   * name the second could be neither seen nor changed.
+   */
+  private static boolean isEachLayerNamedOnce(Load load, FieldReader fields) {
+    Set<String> names = new HashSet<>();
+    for (Layer layer : load.layers()) {
+      if (!names.add(layer.id())) {
+        fields.fault(
+            "layers",
+            "Two layers have the id " + Shown.quoted(layer.id()) + ".",
+            "Give each one of its own.");
+      }
+    }
+    return fields.isStillGood();
   }
 
   private static List<String> names(FieldReader fields, String field) {

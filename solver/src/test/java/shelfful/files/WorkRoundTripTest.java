@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shelfful.edit.Edit;
 import shelfful.edit.WorkPlan;
+import shelfful.load.Layer;
+import shelfful.load.Load;
 import shelfful.measure.Angle;
 import shelfful.measure.Point;
 
@@ -59,5 +63,21 @@ class WorkRoundTripTest {
         WorkReader.read("work.json", without.getBytes(StandardCharsets.UTF_8));
     assertThat(result.found()).isEmpty();
     assertThat(result.problems()).extracting(Problem::field).contains("pinned");
+  }
+
+  @Test
+  void refusesTwoLayersOfOneName() {
+    List<Layer> layers = new ArrayList<>(work().load().layers());
+    Layer first = layers.get(0);
+    layers.add(first.holding(List.of()));
+    Load load = work().load();
+    Load twice =
+        new Load(load.request(), load.columnPlanId(), layers, load.posts(), load.leftOut());
+    ReadResult<WorkReader.Work> result =
+        WorkReader.read("work.json", WorkWriter.bytes(WorkPlan.of(twice)));
+    assertThat(result.found()).isEmpty();
+    assertThat(result.problems()).hasSize(1);
+    assertThat(result.problems().get(0).field()).isEqualTo("layers");
+    assertThat(result.problems().get(0).sentence()).contains("\"" + first.id() + "\"");
   }
 }

@@ -105,12 +105,7 @@ public final class DeskWindow extends BorderPane {
                   unseen(
                       new KilnView(words, id -> {}),
                       view -> view.show(load.side(), load.lists().layers())));
-          model.later(
-              () ->
-                  unseen(
-                      new ShelfView(),
-                      view -> view.show(load.sheets(load.lists().layers().get(0).layerId()), "")));
-          new ListsRehearsal(words, model, load, desk).start();
+          new DeskRehearsal(words, model, load, desk).start();
         });
   }
 

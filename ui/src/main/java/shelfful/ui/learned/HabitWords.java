@@ -1,6 +1,5 @@
 package shelfful.ui.learned;
 
-import java.util.Optional;
 import shelfful.learning.CellRate;
 import shelfful.learning.Trait;
 import shelfful.learning.ZoneSuggestion;
@@ -103,14 +102,16 @@ record HabitWords(Words words, Decimals decimals, Studio studio) {
   }
 
   /** Why it is suggested, with its figures. */
-  String why(Optional<CellRate> behind, ZoneSuggestion suggestion) {
-    return behind
+  String why(Learned learned, ZoneSuggestion suggestion) {
+    return learned
+        .behind(suggestion)
         .map(
             rate ->
                 words.of(
                     "learned.why",
                     name(suggestion),
                     counts(rate),
+                    words.of("counted", learned.counted()),
                     rate(rate),
                     interval(rate),
                     rest(rate)))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import shelfful.learning.CellRate;
+import shelfful.learning.Flaw;
 import shelfful.learning.Trait;
 import shelfful.learning.ZoneSuggestion;
 import shelfful.record.Ring;
@@ -12,15 +13,17 @@ import shelfful.ware.Zone;
 /**
  * One look at the records.
  *
+ * @param counted what is counted against a piece
  * @param pieces how many were looked at after their firings
  * @param firings they were in
  * @param rates of every cell
  * @param suggestions that follow
  */
 public record Learned(
-    int pieces, int firings, List<CellRate> rates, List<ZoneSuggestion> suggestions) {
+    Flaw counted, int pieces, int firings, List<CellRate> rates, List<ZoneSuggestion> suggestions) {
   /** Before any look. */
-  public static final Learned NOTHING = new Learned(0, 0, List.of(), List.of());
+  public static final Learned NOTHING =
+      new Learned(Flaw.SECOND_OR_LOST, 0, 0, List.of(), List.of());
 
   /** Takes its own copies. */
   public Learned {

@@ -168,7 +168,7 @@ public final class LearnedPane extends BorderPane {
     accept.setMinHeight(Region.USE_PREF_SIZE);
     accept.setDisable(model.changesNothing(suggestion));
     accept.setOnAction(event -> model.accept(suggestion, name));
-    VBox card = new VBox(Lines.of(said.why(learned.behind(suggestion), suggestion)), accept);
+    VBox card = new VBox(Lines.of(said.why(learned, suggestion)), accept);
     if (accept.isDisable()) {
       card.getChildren().add(Lines.of(words.of("learned.standsAlready", name), "quiet"));
     }

@@ -140,7 +140,7 @@ public final class LearnedViewModel {
         firings.stream().filter(one -> one.record().firing().kilnId().equals(kiln)).toList();
     List<Sighting> sightings = Sighting.of(own);
     List<CellRate> rates = KilnHabits.of(sightings, flaw, List.of(Trait.values()));
-    return new Learned(sightings.size(), own.size(), rates, ZoneSuggestion.from(rates, flaw));
+    return new Learned(flaw, sightings.size(), own.size(), rates, ZoneSuggestion.from(rates, flaw));
   }
 
   /** Whether the studio's glaze keeps out of the zone already, or the studio lacks the glaze. */

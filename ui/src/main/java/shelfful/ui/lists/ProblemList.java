@@ -9,6 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import shelfful.inspect.Finding;
 import shelfful.ui.look.Em;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** What the judge found in a plan that is being worked on; choosing a row chooses its piece. */
@@ -90,12 +91,10 @@ public final class ProblemList extends VBox {
   }
 
   private final class Cell extends ListCell<Finding> {
-    private final Label sentence = new Label();
+    private final Label sentence = Lines.of("");
 
     Cell() {
-      sentence.setWrapText(true);
       sentence.maxWidthProperty().bind(list.widthProperty().subtract(SIDES));
-      sentence.setMinHeight(USE_PREF_SIZE);
       setPrefWidth(0);
     }
 

@@ -126,16 +126,13 @@ public final class WaitingList extends VBox {
   }
 
   private final class Cell extends ListCell<LoadLists.Waiting> {
-    private final Label what = new Label();
-    private final Label why = new Label();
+    private final Label what = Lines.of("", "strong");
+    private final Label why = Lines.of("");
     private final VBox both = new VBox(what, why);
 
     Cell() {
-      what.getStyleClass().add("strong");
       for (Label label : List.of(what, why)) {
-        label.setWrapText(true);
         label.maxWidthProperty().bind(list.widthProperty().subtract(SIDES));
-        label.setMinHeight(USE_PREF_SIZE);
       }
       setPrefWidth(0);
     }

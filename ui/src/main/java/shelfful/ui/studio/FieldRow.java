@@ -9,11 +9,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import shelfful.studio.Studio;
 import shelfful.ui.look.ByWords;
 import shelfful.ui.look.Em;
+import shelfful.ui.look.Lines;
 
 /**
  * One field with its label and, under it, what is wrong with what was typed. A text is taken when
@@ -24,8 +24,8 @@ final class FieldRow {
   private static final double WIDE = 225;
 
   private final StudioViewModel model;
-  private final Label label = new Label();
-  private final Label problem = new Label();
+  private final Label label;
+  private final Label problem = Lines.of("", "wrong");
   private final Control control;
   private Field field;
   private boolean filling;
@@ -33,17 +33,12 @@ final class FieldRow {
   FieldRow(StudioViewModel model, Field field) {
     this.model = model;
     this.field = field;
+    this.label = Lines.of(field.label());
     this.control = control(field);
-    label.setText(field.label());
     label.setLabelFor(control);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
     control.setAccessibleText(field.label());
     control.setId(field.path());
     control.setMaxWidth(Double.MAX_VALUE);
-    problem.getStyleClass().add("wrong");
-    problem.setWrapText(true);
-    problem.setMinHeight(Region.USE_PREF_SIZE);
     say(Optional.empty());
     fill(model.studio().get());
   }
@@ -186,9 +181,7 @@ final class FieldRow {
   }
 
   private Label told() {
-    Label told = new Label();
-    told.setWrapText(true);
-    told.setMinHeight(Region.USE_PREF_SIZE);
+    Label told = Lines.of("");
     told.prefWidthProperty().bind(Em.of(label, WIDE));
     return told;
   }

@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import shelfful.ui.look.Lines;
 
 /**
  * The groups of a page. While only values change the controls stay, and with them the focus and
@@ -67,9 +68,7 @@ final class PageView extends VBox {
   }
 
   private VBox group(Group group) {
-    Label title = new Label(group.title());
-    title.getStyleClass().add("heading");
-    title.setWrapText(true);
+    Label title = Lines.of(group.title(), "heading");
     FlowPane fields = new FlowPane();
     fields.getStyleClass().add("fields");
     fields.setRowValignment(VPos.TOP);

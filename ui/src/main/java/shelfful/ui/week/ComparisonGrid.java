@@ -7,11 +7,11 @@ import javafx.geometry.HPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import shelfful.app.WeekComparison;
 import shelfful.app.WeekComparison.Fate;
 import shelfful.app.WeekComparison.Figures;
 import shelfful.cost.WeekCost;
+import shelfful.ui.look.Lines;
 import shelfful.ui.words.Words;
 
 /** Two weeks side by side, with the batches that fare otherwise. */
@@ -89,12 +89,7 @@ final class ComparisonGrid extends GridPane {
 
   private void line(boolean strong, List<String> texts) {
     for (int column = 0; column < texts.size(); column++) {
-      Label label = new Label(texts.get(column));
-      label.setWrapText(true);
-      label.setMinHeight(Region.USE_PREF_SIZE);
-      if (strong) {
-        label.getStyleClass().add("strong");
-      }
+      Label label = strong ? Lines.of(texts.get(column), "strong") : Lines.of(texts.get(column));
       GridPane.setHalignment(label, HPos.LEFT);
       add(label, column, row);
     }

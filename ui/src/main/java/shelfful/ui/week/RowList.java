@@ -5,8 +5,8 @@ import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import shelfful.ui.look.Lines;
 import shelfful.ui.week.ShownWeek.Row;
 
 /** Rows of words, each as high as its words need; choosing one chooses its firing. */
@@ -24,9 +24,7 @@ final class RowList extends ListView<Row> {
    */
   RowList(String text, String empty, Consumer<String> choose) {
     setAccessibleText(text);
-    Label nothing = new Label(empty);
-    nothing.setWrapText(true);
-    setPlaceholder(nothing);
+    setPlaceholder(Lines.of(empty));
     setCellFactory(list -> new Cell());
     getSelectionModel()
         .selectedItemProperty()
@@ -76,11 +74,8 @@ final class RowList extends ListView<Row> {
     }
 
     private Label label(String style) {
-      Label label = new Label();
-      label.getStyleClass().add(style);
-      label.setWrapText(true);
+      Label label = Lines.of("", style);
       label.maxWidthProperty().bind(RowList.this.widthProperty().subtract(SIDES));
-      label.setMinHeight(Region.USE_PREF_SIZE);
       return label;
     }
 

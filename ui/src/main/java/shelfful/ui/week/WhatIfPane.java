@@ -10,9 +10,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import shelfful.studio.Studio;
+import shelfful.ui.look.Labelled;
+import shelfful.ui.look.Lines;
 import shelfful.ui.week.WhatIfViewModel.Trial;
 import shelfful.ui.words.Words;
 import shelfful.ware.Form;
@@ -104,7 +105,6 @@ final class WhatIfPane extends VBox {
   private Node order(WeekRequest request) {
     TextField quantity = new TextField("12");
     quantity.setPrefColumnCount(5);
-    quantity.setAccessibleText(words.of("week.quantity"));
     Choice<Form> form = choice("week.form", request.studio().forms(), Form::name);
     List<Optional<Glaze>> glazes = new ArrayList<>();
     request.studio().glazes().forEach(glaze -> glazes.add(Optional.of(glaze)));
@@ -115,7 +115,7 @@ final class WhatIfPane extends VBox {
     Choice<LocalDate> due = day("week.due", request);
     return form(
         "week.newOrder",
-        List.of(labelled("week.quantity", quantity), form, glaze, stage, due),
+        List.of(new Labelled(words.of("week.quantity"), quantity), form, glaze, stage, due),
         () ->
             model
                 .whatIf()
@@ -129,15 +129,8 @@ final class WhatIfPane extends VBox {
                         due.chosen())));
   }
 
-  private VBox labelled(String key, Node field) {
-    VBox both = new VBox(new Label(words.of(key)), field);
-    both.getStyleClass().add("field");
-    return both;
-  }
-
   private Node form(String heading, List<? extends Node> fields, Runnable action) {
-    Label title = new Label(words.of(heading));
-    title.getStyleClass().add("strong");
+    Label title = Lines.of(words.of(heading), "strong");
     Button ask = new Button(words.of("week.try"));
     ask.setAccessibleText(words.of("week.tryText", words.of(heading)));
     ask.setOnAction(event -> action.run());
@@ -154,10 +147,7 @@ final class WhatIfPane extends VBox {
     result.getChildren().clear();
     String told = model.whatIf().told().get();
     if (!told.isEmpty()) {
-      Label label = new Label(told);
-      label.setWrapText(true);
-      label.setMinHeight(Region.USE_PREF_SIZE);
-      result.getChildren().add(label);
+      result.getChildren().add(Lines.of(told));
     }
     trial.ifPresent(one -> result.getChildren().addAll(new ComparisonGrid(words, one), answers()));
   }

@@ -121,9 +121,21 @@ class LearnedViewModelTest {
     ZoneSuggestion suggestion = learned.suggestions().get(0);
     CellRate behind = learned.behind(suggestion).orElseThrow();
     String rate = String.format(Locale.ROOT, "%.1f %%", 100 * behind.proportion().rate());
-    assertThat(said().why(Optional.of(behind), suggestion))
+    assertThat(said().why(learned, suggestion))
         .contains(behind.proportion().flawed() + " of " + behind.proportion().of())
-        .contains(rate);
+        .contains(rate)
+        .contains(" flawed");
+  }
+
+  @Test
+  void whereLostPiecesAloneAreCountedNothingIsSaidOfFlawedOnes() {
+    ZoneSuggestion suggestion = model.learned().get().suggestions().get(0);
+    model.count(Flaw.LOST);
+    Learned learned = model.learned().get();
+    CellRate behind = learned.behind(suggestion).orElseThrow();
+    assertThat(said().why(learned, suggestion))
+        .contains(behind.proportion().flawed() + " of " + behind.proportion().of() + " lost")
+        .doesNotContain("flawed");
   }
 
   @Test

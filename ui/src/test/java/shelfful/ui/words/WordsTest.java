@@ -155,9 +155,9 @@ class WordsTest {
   /** Texts or numbers, as the pattern wants. */
   private static String said(Words words, String key) {
     try {
-      return words.of(key, "A", "B", "C", "D", "E");
+      return words.of(key, "A", "B", "C", "D", "E", "F");
     } catch (IllegalArgumentException numbersWanted) {
-      return words.of(key, 1, 2, 3, 4, 5);
+      return words.of(key, 1, 2, 3, 4, 5, 6);
     }
   }
 

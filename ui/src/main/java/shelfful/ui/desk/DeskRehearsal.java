@@ -9,11 +9,12 @@ import shelfful.drawing.LoadLists;
 import shelfful.ui.words.Words;
 
 /**
- * Fills the lists again and again while the start lies over them, a layer at each frame, and paints
- * them where nobody sees it. Java compiles what it has seen often: without this the styles, sizes
- * and letters of the first real rows hold the screen up for many frames.
+ * Fills the lists again and again while the start lies over them, a layer at each frame, carries
+ * pieces about, and paints it all where nobody sees it. Java compiles what it has seen often:
+ * without this the styles, sizes and letters of the first real rows, and the first piece in the
+ * hand, hold the screen up for many frames.
  */
-final class ListsRehearsal extends AnimationTimer {
+final class DeskRehearsal extends AnimationTimer {
   private static final int FRAMES = 40;
 
   /** Painting takes longer than filling. */
@@ -23,14 +24,16 @@ final class ListsRehearsal extends AnimationTimer {
   private final ShownLoad load;
   private final DeskViewModel model;
   private final DeskPanes desk;
+  private final UnseenHand hand;
   private int frame;
 
   /** Begins when it is started, a frame later; ends before anything is shown. */
-  ListsRehearsal(Words words, DeskViewModel model, ShownLoad load, DeskPanes desk) {
+  DeskRehearsal(Words words, DeskViewModel model, ShownLoad load, DeskPanes desk) {
     this.words = words;
     this.model = model;
     this.load = load;
     this.desk = desk;
+    this.hand = new UnseenHand(load);
   }
 
   @Override
@@ -42,9 +45,12 @@ final class ListsRehearsal extends AnimationTimer {
       desk.rehearse();
     } else {
       fill();
+      hand.step(frame);
       frame++;
       if (frame % PAINTED == 0) {
         desk.paintUnseen();
+      } else if (frame % 2 == 0) {
+        hand.paint();
       }
     }
   }
