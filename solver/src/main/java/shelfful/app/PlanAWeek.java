@@ -45,6 +45,7 @@ public final class PlanAWeek {
    * @return empty when the judge refused every week
    */
   public Optional<InspectedWeek> run(WeekListener listener) {
+    loads.betweenSteps = listener::betweenSteps;
     planner.plan(plan -> take(plan, listener));
     return best();
   }
@@ -53,6 +54,7 @@ public final class PlanAWeek {
   public Optional<InspectedWeek> run(Duration time, WeekListener listener) {
     long until = System.nanoTime() + time.toNanos();
     BooleanSupplier enough = () -> System.nanoTime() - until >= 0;
+    loads.betweenSteps = listener::betweenSteps;
     planner.planUntil(enough, plan -> take(plan, listener));
     return best();
   }
@@ -71,6 +73,7 @@ public final class PlanAWeek {
   private static final class Loads implements LoadSource {
     private volatile boolean stopped;
     private volatile PlanALoad running;
+    private volatile Runnable betweenSteps = () -> {};
 
     @Override
     public Optional<InspectedLoad> plan(LoadRequest request) {
@@ -79,9 +82,22 @@ public final class PlanAWeek {
       if (stopped) {
         planning.stop();
       }
-      // Without steps the first load is enough: the others come when the week has its shape.
-      PlanListener first = request.steps() == 0 ? load -> planning.stop() : PlanListener.none();
-      return planning.run(SearchLength.ofSteps(request.steps()), first);
+      return planning.run(
+          SearchLength.ofSteps(request.steps()),
+          new PlanListener() {
+            @Override
+            public void better(InspectedLoad load) {
+              // The first load is enough then: the others come when the week has its shape.
+              if (request.steps() == 0) {
+                planning.stop();
+              }
+            }
+
+            @Override
+            public void betweenSteps() {
+              betweenSteps.run();
+            }
+          });
     }
 
     void stop() {

@@ -14,6 +14,12 @@ public interface WeekListener {
   /** The judge refused a week: a fault of the program. The last good week stays. */
   default void refused(WeekPlan plan, List<WeekFinding> findings) {}
 
+  /**
+   * Between two steps of the search of a load, every few milliseconds: as long as it takes, nothing
+   * is planned.
+   */
+  default void betweenSteps() {}
+
   /** Listens to nothing. */
   static WeekListener none() {
     return week -> {};

@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import shelfful.files.WeekWriter;
 import shelfful.fixture.Weeks;
@@ -44,6 +45,23 @@ class PlanAWeekTest {
         WeekWriter.bytes(new PlanAWeek(request(4)).run(WeekListener.none()).orElseThrow());
 
     assertThat(again).isEqualTo(once);
+  }
+
+  @Test
+  void planningALoadOfTheWeekCanBeHeldUpBetweenSteps() {
+    AtomicInteger held = new AtomicInteger();
+    new PlanAWeek(request(1))
+        .run(
+            new WeekListener() {
+              @Override
+              public void better(InspectedWeek week) {}
+
+              @Override
+              public void betweenSteps() {
+                held.incrementAndGet();
+              }
+            });
+    assertThat(held.get()).isPositive();
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import shelfful.app.PlanAWeek;
+import shelfful.app.WeekListener;
 import shelfful.review.InspectedWeek;
 import shelfful.ui.task.TaskRunner;
 import shelfful.week.WeekEffort;
@@ -31,15 +32,13 @@ final class WeekPlanning {
     private volatile boolean stopped;
 
     Optional<InspectedWeek> run(
-        WeekRequest request,
-        Optional<Duration> length,
-        java.util.function.Consumer<InspectedWeek> better) {
+        WeekRequest request, Optional<Duration> length, WeekListener listener) {
       PlanAWeek made = new PlanAWeek(request);
       planning.set(made);
       if (stopped) {
         made.stop();
       }
-      return length.isPresent() ? made.run(length.get(), better::accept) : made.run(better::accept);
+      return length.isPresent() ? made.run(length.get(), listener) : made.run(listener);
     }
 
     void stop() {
@@ -83,9 +82,30 @@ final class WeekPlanning {
     goesOn.set(true);
     WeekRequest asked = length.isPresent() ? searched(request) : request;
     tasks.start(
-        () -> now.run(asked, length, week -> tasks.show(() -> hand(mine, week, taker))),
+        () -> now.run(asked, length, new Listening(mine, taker)),
         best -> end(mine, () -> taker.over(now.stopped)),
         fault -> end(mine, () -> taker.failed(fault)));
+  }
+
+  /** On the thread that plans, which lets the screen go first. */
+  private final class Listening implements WeekListener {
+    private final int mine;
+    private final Taker taker;
+
+    Listening(int mine, Taker taker) {
+      this.mine = mine;
+      this.taker = taker;
+    }
+
+    @Override
+    public void better(InspectedWeek week) {
+      tasks.show(() -> hand(mine, week, taker));
+    }
+
+    @Override
+    public void betweenSteps() {
+      tasks.giveWay();
+    }
   }
 
   private static WeekRequest searched(WeekRequest request) {
