@@ -10,7 +10,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import shelfful.kiln.ColumnPlan;
-import shelfful.kiln.Kiln;
 import shelfful.load.KeptProblem;
 import shelfful.load.KeptSetting;
 import shelfful.load.Load;
@@ -229,18 +228,8 @@ public final class LoadPlanner {
   }
 
   private List<Stand> laidAnew() {
-    Kiln kiln = request.kiln();
-    Optional<String> wanted =
-        request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId);
     List<Stand> stands =
-        kiln.columnPlans().stream()
-            .filter(plan -> wanted.map(plan.id()::equals).orElse(true))
-            .sorted(Comparator.comparing(ColumnPlan::id))
-            .map(this::stand)
-            .collect(Collectors.toCollection(ArrayList::new));
-    List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
-    own.forEach(
-        plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
+        stands(request, request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId));
     Impossible impossible = new Impossible(request, stands);
     Set<String> kept =
         request.kept().map(KeptSetting::standing).orElse(List.of()).stream()
@@ -251,6 +240,24 @@ public final class LoadPlanner {
             .sort(
                 piece -> kept.contains(piece.id()) ? Optional.empty() : impossible.refuses(piece));
     return request.kept().isEmpty() ? stands : thatKeep(stands);
+  }
+
+  /**
+   * A kiln's column plans made ready, those with joined shelves among them.
+   *
+   * @param wanted the id of the only one; empty for all
+   */
+  static List<Stand> stands(LoadRequest request, Optional<String> wanted) {
+    List<Stand> stands =
+        request.kiln().columnPlans().stream()
+            .filter(plan -> wanted.map(plan.id()::equals).orElse(true))
+            .sorted(Comparator.comparing(ColumnPlan::id))
+            .map(plan -> stand(request, plan))
+            .collect(Collectors.toCollection(ArrayList::new));
+    List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
+    own.forEach(
+        plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
+    return stands;
   }
 
   /**
@@ -275,7 +282,7 @@ public final class LoadPlanner {
     return apart;
   }
 
-  private Stand stand(ColumnPlan plan) {
+  private static Stand stand(LoadRequest request, ColumnPlan plan) {
     return JoinedPlan.withinColumns(request, plan)
         .map(Stand::new)
         .orElseGet(() -> new Stand(request, plan));

@@ -33,6 +33,7 @@ public final class BatchListViewModel {
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
   private Studio studio;
+  private BatchFaults faults;
   private List<List<String>> rows = List.of();
   private List<List<String>> saved = List.of();
   private Optional<Path> file = Optional.empty();
@@ -46,6 +47,7 @@ public final class BatchListViewModel {
   public BatchListViewModel(Words words, Studio studio, Steps steps) {
     this.words = words;
     this.studio = studio;
+    this.faults = new BatchFaults(words, studio);
     this.steps = steps;
     show(List.of());
   }
@@ -98,6 +100,7 @@ public final class BatchListViewModel {
   /** Reads the list again with another studio's forms and glazes; nothing is changed in it. */
   public void use(Studio other) {
     studio = other;
+    faults = new BatchFaults(words, other);
     show(rows);
   }
 
@@ -278,6 +281,6 @@ public final class BatchListViewModel {
 
   /** Everything that is wrong, with its row and column, at most so many. */
   public List<String> faults(int most) {
-    return BatchFaults.told(words, lines, most);
+    return faults.told(lines, most);
   }
 }

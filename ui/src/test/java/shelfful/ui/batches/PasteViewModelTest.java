@@ -13,6 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shelfful.app.BatchLines;
 import shelfful.files.BatchListReader;
+import shelfful.kiln.Chamber;
+import shelfful.kiln.Kiln;
+import shelfful.measure.Length;
+import shelfful.studio.Studio;
 import shelfful.ui.DemoStudio;
 import shelfful.ui.steps.Steps;
 import shelfful.ui.words.Language;
@@ -161,5 +165,40 @@ class PasteViewModelTest {
     assertThat(list.lines()).extracting(line -> line.cells().get(0)).doesNotHaveDuplicates();
     assertThat(list.lines()).allMatch(line -> line.batch().isPresent());
     assertThat(BatchLines.headings()).hasSize(list.lines().get(0).cells().size());
+  }
+
+  /** A chamber of 150 mm has room for an egg cup and none for a vase of 300 mm. */
+  @Test
+  void wareThatGoesIntoNoKilnIsToldBeforeItIsTaken() {
+    Studio demo = DemoStudio.studio();
+    Kiln kiln = demo.kilns().get(0);
+    Length low = Length.ofMillimetres(150);
+    Kiln lower =
+        new Kiln(
+            kiln.id(),
+            kiln.name(),
+            kiln.loading(),
+            new Chamber(kiln.chamber().floorPlan(), low),
+            kiln.hottest(),
+            List.of(),
+            kiln.columnPlans());
+    Studio studio =
+        new Studio(
+            demo.name(),
+            demo.unit(),
+            demo.forms(),
+            demo.glazes(),
+            List.of(lower),
+            demo.shelves(),
+            demo.posts(),
+            demo.rules());
+    BatchListViewModel small = new BatchListViewModel(Words.english(), studio, steps);
+    String rows = "quantity,form,glaze\n2,tall-vase,tin-white\n2,egg-cup,clear-gloss\n";
+    PasteViewModel paste = new PasteViewModel(small, ColumnMemory.ofThisRun(), rows);
+    assertThat(paste.good()).isEqualTo(2);
+    assertThat(paste.problems()).hasSize(1);
+    assertThat(paste.problems().get(0)).contains("1").contains("is 301.3 mm tall");
+    paste.confirm();
+    assertThat(small.faults(10)).isEqualTo(paste.problems());
   }
 }
