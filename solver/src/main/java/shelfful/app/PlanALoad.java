@@ -49,6 +49,17 @@ public final class PlanALoad implements Planning {
     planner.stop();
   }
 
+  /** Spaces the last load to so many millimetres instead of as evenly as can be found. */
+  PlanALoad spacedTo(double millimetres) {
+    planner.spacedTo(millimetres);
+    return this;
+  }
+
+  /** Ends the search soon; the best load so far is kept and evenly spaced. */
+  void enough() {
+    planner.enough();
+  }
+
   /** The best inspected load so far, or empty before the first. */
   public Optional<InspectedLoad> best() {
     return Optional.ofNullable(best);

@@ -21,6 +21,7 @@ public final class EvenSpacer {
   private static final double FIRST_SHARE = 0.02;
 
   private final BooleanSupplier stop;
+  private final double precision;
 
   /** A spacer that is never stopped. */
   public EvenSpacer() {
@@ -29,7 +30,18 @@ public final class EvenSpacer {
 
   /** A spacer that asks between minimisations whether to stop and keep its best. */
   public EvenSpacer(BooleanSupplier stop) {
+    this(stop, 0);
+  }
+
+  /**
+   * A spacer that is satisfied sooner.
+   *
+   * @param precision in millimetres: it ends when it knows that it cannot add more to the spare; 0
+   *     to go on as long as it does
+   */
+  public EvenSpacer(BooleanSupplier stop, double precision) {
     this.stop = Objects.requireNonNull(stop, "stop");
+    this.precision = precision;
   }
 
   /**
@@ -66,7 +78,7 @@ public final class EvenSpacer {
   private Packed halve(Widening widening, Packed start, double limit) {
     Packed best = start;
     double high = limit;
-    for (int i = 0; i < HALVINGS && !stop.getAsBoolean(); i++) {
+    for (int i = 0; i < HALVINGS && high - best.spare() > precision && !stop.getAsBoolean(); i++) {
       double middle = (best.spare() + high) / 2;
       Packed wider = widening.to(middle, best);
       if (wider == null) {

@@ -191,9 +191,11 @@ final class PlanDesk {
   /**
    * The best sketch as a load, pieces spread so that the smallest gap on each shelf is as large as
    * can be; shelves taken over from an earlier load are left as they are.
+   *
+   * @param precision in millimetres, of that gap; 0 to go on as long as it grows
    */
-  Load evenlySpaced() {
-    EvenSpacer spacer = new EvenSpacer(stop);
+  Load evenlySpaced(double precision) {
+    EvenSpacer spacer = new EvenSpacer(stop, precision);
     return new LoadComposer(
             judge,
             (space, kinds, found) ->

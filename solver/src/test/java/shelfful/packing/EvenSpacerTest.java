@@ -44,6 +44,19 @@ class EvenSpacerTest {
   }
 
   @Test
+  void satisfiedSoonerItIsNoFurtherOffThanItsPrecision() {
+    double gap = (250 - 3 * 30) / 2.0;
+    ShelfQuestion question =
+        Questions.touching(Region.disc(250), List.of(BodyKind.round("pot", 30, 10)), 7);
+    Packed start = (Packed) new ShelfPacker().pack(question, Effort.QUICK, 1);
+    Packed rough = new EvenSpacer(() -> false, 4).spread(question, start, Effort.NORMAL, 1);
+    Packed fine = new EvenSpacer().spread(question, start, Effort.NORMAL, 1);
+    // The record allows a gap of 80 mm; see above.
+    assertThat(rough.spare()).isBetween(gap - 4, gap + 0.05).isLessThan(fine.spare());
+    Judge.accepts(question, rough);
+  }
+
+  @Test
   void refusesASettingOfOtherBodies() {
     ShelfQuestion two = Questions.circles(Region.disc(300), 2);
     Packed packed = (Packed) new ShelfPacker().pack(two, Effort.QUICK, 1);
