@@ -2,6 +2,8 @@ package shelfful.app;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.LoadRequest;
@@ -55,6 +57,7 @@ public final class PlanAWeek {
     long until = System.nanoTime() + time.toNanos();
     BooleanSupplier enough = () -> System.nanoTime() - until >= 0;
     loads.betweenSteps = listener::betweenSteps;
+    loads.hurry();
     planner.planUntil(enough, plan -> take(plan, listener));
     return best();
   }
@@ -69,43 +72,63 @@ public final class PlanAWeek {
     }
   }
 
-  /** Loads from the load planner, one at a time. */
+  /** Loads from the load planner, one at a time for each thread that asks. */
   private static final class Loads implements LoadSource {
+    /** Of the gaps on a shelf, in millimetres, where time counts: a hand sets no finer. */
+    private static final double ROUGH = 0.25;
+
+    private final Set<PlanALoad> running = ConcurrentHashMap.newKeySet();
+    private volatile boolean hurried;
     private volatile boolean stopped;
-    private volatile PlanALoad running;
     private volatile Runnable betweenSteps = () -> {};
+
+    /**
+     * From now on a load in which everything stands is not searched for fewer layers, and loads are
+     * spaced less finely.
+     */
+    void hurry() {
+      hurried = true;
+    }
 
     @Override
     public Optional<InspectedLoad> plan(LoadRequest request) {
       PlanALoad planning = new PlanALoad(request);
-      running = planning;
-      if (stopped) {
-        planning.stop();
+      if (hurried) {
+        planning.spacedTo(ROUGH);
       }
-      return planning.run(
-          SearchLength.ofSteps(request.steps()),
-          new PlanListener() {
-            @Override
-            public void better(InspectedLoad load) {
-              // The first load is enough then: the others come when the week has its shape.
-              if (request.steps() == 0) {
-                planning.stop();
-              }
-            }
+      running.add(planning);
+      try {
+        if (stopped) {
+          planning.stop();
+        }
+        return planning.run(SearchLength.ofSteps(request.steps()), listener(request, planning));
+      } finally {
+        running.remove(planning);
+      }
+    }
 
-            @Override
-            public void betweenSteps() {
-              betweenSteps.run();
-            }
-          });
+    private PlanListener listener(LoadRequest request, PlanALoad planning) {
+      return new PlanListener() {
+        @Override
+        public void better(InspectedLoad load) {
+          if (request.steps() == 0) {
+            // Without steps the first load is enough: the others come when the week has its shape.
+            planning.stop();
+          } else if (hurried && load.load().leftOut().isEmpty()) {
+            planning.enough();
+          }
+        }
+
+        @Override
+        public void betweenSteps() {
+          betweenSteps.run();
+        }
+      };
     }
 
     void stop() {
       stopped = true;
-      PlanALoad planning = running;
-      if (planning != null) {
-        planning.stop();
-      }
+      running.forEach(PlanALoad::stop);
     }
   }
 }

@@ -15,8 +15,8 @@ public interface WeekListener {
   default void refused(WeekPlan plan, List<WeekFinding> findings) {}
 
   /**
-   * Between two steps of the search of a load, every few milliseconds: as long as it takes, nothing
-   * is planned.
+   * Between two steps of the search of a load, every few milliseconds and by each thread that
+   * plans: as long as it takes, that thread does not plan. It may come on several threads at once.
    */
   default void betweenSteps() {}
 

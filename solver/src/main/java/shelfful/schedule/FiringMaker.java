@@ -18,6 +18,9 @@ final class FiringMaker {
   /** What is offered beyond a kilnful, so that no room is left for want of an offer. */
   private static final double OFFER = 1.3;
 
+  /** Of what needs much room against what needs least. */
+  private static final int MOST_WEIGHT = 4;
+
   private final Ground ground;
   private final RoomBook room;
   private final LoadBook loads;
@@ -54,16 +57,17 @@ final class FiringMaker {
   /** One unit on offer. */
   private record Offered(Share share, int number, boolean must) {}
 
-  Made make(Reckoning found, Turn turn, Optional<HeldTurn> held, int steps) {
+  Made make(Reckoning found, Turn turn, Optional<HeldTurn> held, Rollout.Effort effort) {
     KilnProgram program = found.program(turn.index());
     List<Offered> offers = offers(found, turn);
     Map<UnitKind, List<Offered>> byKind = new TreeMap<>(Comparator.comparingInt(UnitKind::index));
     for (Offered offer : offers) {
       byKind.computeIfAbsent(unit(offer.share()), any -> new ArrayList<>()).add(offer);
     }
-    List<Asked> asked = asked(byKind);
+    Urgency urgency = new Urgency(found, turn);
+    List<Asked> asked = effort.freely() ? askedFreely(byKind, program, urgency) : asked(byKind);
     Optional<LoadAnswer> answer =
-        asked.isEmpty() ? Optional.empty() : loads.load(program, asked, steps);
+        asked.isEmpty() ? Optional.empty() : loads.load(program, asked, effort.loadSteps());
     List<Offered> in = new ArrayList<>();
     answer.ifPresent(
         load -> byKind.forEach((kind, list) -> in.addAll(list.subList(0, load.count(kind)))));
@@ -85,9 +89,29 @@ final class FiringMaker {
     byKind.forEach(
         (kind, list) -> {
           int must = (int) list.stream().filter(Offered::must).count();
-          asked.add(new Asked(kind, must, list.size() - must));
+          asked.add(new Asked(kind, must, 0, list.size() - must, 1));
         });
     return asked;
+  }
+
+  /** What need not go in now counts by its room, so that a load is full rather than of many. */
+  private List<Asked> askedFreely(
+      Map<UnitKind, List<Offered>> byKind, KilnProgram program, Urgency urgency) {
+    int least = byKind.keySet().stream().mapToInt(kind -> each(kind, program)).min().orElse(1);
+    List<Asked> asked = new ArrayList<>();
+    byKind.forEach(
+        (kind, list) -> {
+          int given = (int) list.stream().filter(Offered::must).count();
+          int must =
+              (int) list.stream().filter(o -> o.must() && urgency.isUrgent(o.share())).count();
+          int weight = Math.min(MOST_WEIGHT, Math.round(each(kind, program) / (float) least));
+          asked.add(new Asked(kind, must, given - must, list.size() - given, weight));
+        });
+    return asked;
+  }
+
+  private int each(UnitKind kind, KilnProgram program) {
+    return Math.max(1, room.usage(kind, program.kiln()) / kind.parts().size());
   }
 
   private static UnitKind unit(Share share) {
@@ -124,7 +148,11 @@ final class FiringMaker {
     }
     long placed =
         in.stream().mapToLong(offer -> room.usage(unit(offer.share()), program.kiln())).sum();
-    room.learn(program, placed, answer.orElseThrow().leftForRoom());
+    long offered =
+        byKind.entrySet().stream()
+            .mapToLong(e -> (long) e.getValue().size() * room.usage(e.getKey(), program.kiln()))
+            .sum();
+    room.learn(program, offered, placed, answer.orElseThrow().leftForRoom());
   }
 
   private List<Offered> offers(Reckoning found, Turn turn) {

@@ -8,6 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
@@ -17,7 +20,8 @@ import shelfful.ware.Batch;
 
 /**
  * Plans loads and keeps every answer: the same ware asked of the same program with the same effort
- * is the same load, so a firing that did not change is not planned again.
+ * is the same load, so a firing that did not change is not planned again. May be used by several
+ * threads: who asks what another is planning already waits for that.
  */
 final class LoadBook {
   private static final int MOST_OF_A_KIND = Batch.MOST_PIECES;
@@ -25,11 +29,47 @@ final class LoadBook {
   private final Studio studio;
   private final LoadSource source;
   private final long seed;
-  private final Map<Question, Optional<LoadAnswer>> answers = new HashMap<>();
+  private final Map<Question, FutureTask<Optional<LoadAnswer>>> answers = new ConcurrentHashMap<>();
+  private final Optional<FavouritePlans> favourites;
+
+  /** How much units are wanted. */
+  private enum Wish {
+    MUST(""),
+    MEANT("="),
+    MAY("+");
+
+    private final String mark;
+
+    Wish(String mark) {
+      this.mark = mark;
+    }
+
+    int units(Asked asked) {
+      return switch (this) {
+        case MUST -> asked.must();
+        case MEANT -> asked.meant();
+        case MAY -> asked.may();
+      };
+    }
+
+    int priority(Asked asked) {
+      return switch (this) {
+        case MUST -> 1;
+        case MEANT -> 2 * asked.weight();
+        case MAY -> asked.weight();
+      };
+    }
+  }
 
   private record Question(int program, List<Asked> asked, int steps) {}
 
-  LoadBook(Studio studio, LoadSource source, long seed) {
+  /**
+   * A book.
+   *
+   * @param favourites where loads need not be repeatable: which column plans to try
+   */
+  LoadBook(Studio studio, LoadSource source, long seed, Optional<FavouritePlans> favourites) {
+    this.favourites = favourites;
     this.studio = studio;
     this.source = source;
     this.seed = seed;
@@ -41,47 +81,104 @@ final class LoadBook {
    * @param asked in the order of the kinds
    */
   Optional<LoadAnswer> load(KilnProgram program, List<Asked> asked, int steps) {
-    Question question = new Question(program.index(), asked, steps);
-    Optional<LoadAnswer> known = answers.get(question);
-    if (known == null) {
-      known = plan(program, asked, steps);
-      answers.put(question, known);
+    FutureTask<Optional<LoadAnswer>> mine = new FutureTask<>(() -> plan(program, asked, steps));
+    FutureTask<Optional<LoadAnswer>> first =
+        answers.putIfAbsent(new Question(program.index(), asked, steps), mine);
+    if (first == null) {
+      mine.run();
     }
-    return known;
+    return answer(first == null ? mine : first);
+  }
+
+  private static Optional<LoadAnswer> answer(FutureTask<Optional<LoadAnswer>> task) {
+    boolean interrupted = false;
+    try {
+      while (true) {
+        try {
+          return task.get();
+        } catch (InterruptedException wish) {
+          interrupted = true;
+        } catch (ExecutionException fault) {
+          if (fault.getCause() instanceof RuntimeException own) {
+            throw own;
+          }
+          throw new IllegalStateException("a load could not be planned", fault.getCause());
+        }
+      }
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
   }
 
   private Optional<LoadAnswer> plan(KilnProgram program, List<Asked> asked, int steps) {
+    Optional<String> favourite =
+        steps == 0 ? Optional.empty() : favourites.flatMap(known -> known.plan(program));
+    if (favourite.isPresent()) {
+      Optional<LoadAnswer> answer = plan(program, asked, steps, favourite);
+      if (answer.filter(LoadBook::refusesNothing).isPresent()) {
+        return answer;
+      }
+      // What cannot stand in one column plan may stand in another: only all of them refuse it.
+    }
+    Optional<LoadAnswer> answer = plan(program, asked, steps, Optional.empty());
+    if (steps > 0) {
+      answer.ifPresent(
+          found -> favourites.ifPresent(known -> known.won(program, found.load().columnPlanId())));
+    }
+    return answer;
+  }
+
+  private static boolean refusesNothing(LoadAnswer answer) {
+    return answer.refused().isEmpty()
+        && answer.placed().values().stream().anyMatch(units -> !units.isEmpty());
+  }
+
+  private Optional<LoadAnswer> plan(
+      KilnProgram program, List<Asked> asked, int steps, Optional<String> columnPlanId) {
     List<Batch> batches = new ArrayList<>();
     for (Asked one : asked) {
-      batches.addAll(batches(one.kind(), one.must(), true));
-      batches.addAll(batches(one.kind(), one.may(), false));
+      for (Wish wish : Wish.values()) {
+        batches.addAll(batches(one, wish));
+      }
     }
     LoadRequest request =
         new LoadRequest(
             studio,
             batches,
             program.program().in(program.kilnId()),
-            Optional.empty(),
+            columnPlanId,
             Optional.empty(),
             seed,
             steps);
     return source.plan(request).map(InspectedLoad::load).map(load -> answer(load, asked));
   }
 
-  private static List<Batch> batches(UnitKind kind, int units, boolean must) {
+  private static List<Batch> batches(Asked asked, Wish wish) {
+    UnitKind kind = asked.kind();
+    int units = wish.units(asked);
     List<Batch> batches = new ArrayList<>();
     for (int part = 0; part < kind.parts().size() && units > 0; part++) {
       Optional<String> set =
-          kind.parts().size() > 1 ? Optional.of(name(kind, 0, must)) : Optional.empty();
+          kind.parts().size() > 1 ? Optional.of(name(kind, 0, wish)) : Optional.empty();
       int quantity = Math.min(units, MOST_OF_A_KIND);
       batches.add(
-          kind.parts().get(part).batch(name(kind, part, must), quantity, kind.kind(), set, must));
+          kind.parts()
+              .get(part)
+              .batch(
+                  name(kind, part, wish),
+                  quantity,
+                  kind.kind(),
+                  set,
+                  wish == Wish.MUST,
+                  wish.priority(asked)));
     }
     return batches;
   }
 
-  private static String name(UnitKind kind, int part, boolean must) {
-    return "K" + kind.index() + "." + part + (must ? "" : "+");
+  private static String name(UnitKind kind, int part, Wish wish) {
+    return "K" + kind.index() + "." + part + wish.mark;
   }
 
   private LoadAnswer answer(Load load, List<Asked> asked) {
@@ -91,8 +188,9 @@ final class LoadBook {
     Map<String, UnitKind> kinds = new HashMap<>();
     for (Asked one : asked) {
       List<LoadAnswer.PlacedUnit> units = new ArrayList<>();
-      place(one.kind(), one.must(), true, standing, units);
-      place(one.kind(), one.may(), false, standing, units);
+      for (Wish wish : Wish.values()) {
+        place(one, wish, standing, units);
+      }
       placed.put(one.kind(), units);
       kinds.put("K" + one.kind().index(), one.kind());
     }
@@ -116,15 +214,12 @@ final class LoadBook {
   }
 
   private static void place(
-      UnitKind kind,
-      int asked,
-      boolean must,
-      Set<String> standing,
-      List<LoadAnswer.PlacedUnit> units) {
-    for (int number = 1; number <= Math.min(asked, MOST_OF_A_KIND); number++) {
+      Asked asked, Wish wish, Set<String> standing, List<LoadAnswer.PlacedUnit> units) {
+    UnitKind kind = asked.kind();
+    for (int number = 1; number <= Math.min(wish.units(asked), MOST_OF_A_KIND); number++) {
       List<String> ids = new ArrayList<>();
       for (int part = 0; part < kind.parts().size(); part++) {
-        ids.add(String.format(Locale.ROOT, "%s-%03d", name(kind, part, must), number));
+        ids.add(String.format(Locale.ROOT, "%s-%03d", name(kind, part, wish), number));
       }
       if (standing.containsAll(ids)) {
         units.add(new LoadAnswer.PlacedUnit(ids));

@@ -8,6 +8,9 @@ import shelfful.load.LoadRequest;
 @FunctionalInterface
 public interface LoadSource {
 
-  /** Plans a load; empty when the judge refused every one. Repeatable by the request's steps. */
+  /**
+   * Plans a load; empty when the judge refused every one. Repeatable by the request's steps. Asked
+   * from two threads at once while weeks are planned until a time.
+   */
   Optional<InspectedLoad> plan(LoadRequest request);
 }

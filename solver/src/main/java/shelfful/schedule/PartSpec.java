@@ -24,7 +24,13 @@ record PartSpec(String formId, Optional<String> glazeId, Optional<Cone> cone, Li
   }
 
   /** A batch of such pieces. */
-  Batch batch(String id, int quantity, FiringKind kind, Optional<String> set, boolean mustGo) {
+  Batch batch(
+      String id,
+      int quantity,
+      FiringKind kind,
+      Optional<String> set,
+      boolean mustGo,
+      int priority) {
     return new Batch(
         id,
         formId,
@@ -33,7 +39,7 @@ record PartSpec(String formId, Optional<String> glazeId, Optional<Cone> cone, Li
         kind.goesIn(),
         cone,
         mustGo,
-        1,
+        priority,
         Optional.empty(),
         Optional.empty(),
         set,

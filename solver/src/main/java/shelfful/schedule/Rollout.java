@@ -25,6 +25,8 @@ final class Rollout {
   private final List<List<Span>> busy = new ArrayList<>();
   private final List<HeldTurn> held;
   private List<Chunk> open = List.of();
+  private Optional<Prospect> prospect = Optional.empty();
+  private Optional<Last> last = Optional.empty();
 
   /**
    * How hard to look.
@@ -34,9 +36,20 @@ final class Rollout {
    * @param loadSteps of each load
    * @param stretch percent by which the search may trust that more goes in than has gone in so far:
    *     what is never tried is never found to fit
+   * @param freely whether only what would else be late must go into a load, and the rest goes in by
+   *     the room it takes: so more goes in
+   * @param hardSteps of a load on which the number of firings hangs
    * @param seed of the searches
    */
-  record Effort(int first, int again, int loadSteps, int stretch, long seed) {}
+  record Effort(
+      int first, int again, int loadSteps, int stretch, boolean freely, int hardSteps, long seed) {
+    Effort hard() {
+      return new Effort(first, again, hardSteps, stretch, freely, hardSteps, seed);
+    }
+  }
+
+  /** A firing that can be taken back, and what was open before it. */
+  private record Last(Reckoning found, Turn turn, List<Chunk> open) {}
 
   Rollout(
       Ground ground,
@@ -66,6 +79,12 @@ final class Rollout {
     }
   }
 
+  /** Breaks off what can hardly be better than the best week so far. */
+  Rollout against(Prospect best) {
+    prospect = Optional.of(best);
+    return this;
+  }
+
   /**
    * Rolls out.
    *
@@ -78,21 +97,56 @@ final class Rollout {
     BoardMaker boards = new BoardMaker(ground, room, effort.stretch());
     int evaluations = effort.first();
     boolean fresh = before.isEmpty();
+    boolean hopeless = false;
     while (!open.isEmpty() && !stop.getAsBoolean()) {
       Board board = boards.board(open, busy, held);
       WeekSketch start = fresh ? Opening.sketch(board) : sketching.sketch(board);
       Reckoning found = search.run(start, evaluations, effort.seed()).reckoning();
+      hopeless = isHopeless(found);
+      if (hopeless && evaluations < effort.first()) {
+        // A short search may have missed what a longer one finds.
+        found = search.run(start, effort.first(), effort.seed() + 1).reckoning();
+        hopeless = isHopeless(found);
+      }
+      if (hopeless && mayFireAgain(effort)) {
+        fireAgain(sketching, effort);
+        hopeless = false;
+        evaluations = effort.again();
+        continue;
+      }
       Optional<Turn> next = next(found);
-      if (next.isEmpty() || stop.getAsBoolean()) {
+      if (next.isEmpty() || hopeless || stop.getAsBoolean()) {
         break;
       }
       boolean asThought = fire(found, next.get(), sketching, effort);
       evaluations = asThought ? 0 : effort.again();
       fresh = false;
     }
-    boolean complete = !stop.getAsBoolean();
+    boolean complete = !hopeless && !stop.getAsBoolean();
     held.forEach(turn -> firings.add(turn.leftEmpty()));
     return new Rolled(firings, open, complete);
+  }
+
+  /** Late in a week a few pieces that did not go in are all that another firing is for. */
+  private boolean mayFireAgain(Effort effort) {
+    return last.isPresent()
+        && effort.hardSteps() > effort.loadSteps()
+        && prospect.filter(best -> best.isLate(firings)).isPresent();
+  }
+
+  /** Plans the load of the last firing again, with more steps. */
+  private void fireAgain(Sketching sketching, Effort effort) {
+    Last before = last.orElseThrow();
+    RealFiring fired = firings.remove(firings.size() - 1);
+    List<Span> spans = busy.get(fired.program().kiln());
+    spans.remove(spans.size() - 1);
+    open = before.open();
+    fire(before.found(), before.turn(), sketching, effort.hard());
+    last = Optional.empty();
+  }
+
+  private boolean isHopeless(Reckoning found) {
+    return prospect.filter(best -> best.isHopeless(firings, found)).isPresent();
   }
 
   /** The one that is loaded first. */
@@ -108,13 +162,16 @@ final class Rollout {
   private boolean fire(Reckoning found, Turn turn, Sketching sketching, Effort effort) {
     Optional<HeldTurn> heldTurn =
         found.board().isHeld(turn) ? Optional.of(found.board().held(turn)) : Optional.empty();
-    FiringMaker.Made made = maker.make(found, turn, heldTurn, effort.loadSteps());
+    last = Optional.empty();
+    List<Chunk> before = open;
+    FiringMaker.Made made = maker.make(found, turn, heldTurn, effort);
     Map<Chunk, FiringMaker.Hints> hints = sketching.carry(found, turn);
     open = advanced(made, hints);
     heldTurn.ifPresent(held::remove);
     if (made.firing().isPresent()) {
       if (heldTurn.isEmpty()) {
         keep(made.firing().get());
+        last = Optional.of(new Last(found, turn, before));
       } else {
         firings.add(made.firing().get());
       }

@@ -2,6 +2,8 @@ package shelfful.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +14,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import shelfful.files.WeekReader;
 import shelfful.files.WeekWriter;
 import shelfful.fixture.Weeks;
 import shelfful.review.InspectedWeek;
@@ -35,6 +38,10 @@ class PlanAWeekTest {
                 Weeks.ware("A", "basin", 6, Stage.BONE_DRY, "2026-06-12"),
                 Weeks.ware("B", "drum", 3, Stage.GLAZED, "2026-06-04")))
         .with(new WeekEffort(1, rounds, 2));
+  }
+
+  private static WeekRequest month() {
+    return WeekReader.request(Path.of("../demo-data/month.json")).found().orElseThrow();
   }
 
   @Test
@@ -77,6 +84,26 @@ class PlanAWeekTest {
       planning.stop();
 
       assertThat(week.get(60, TimeUnit.SECONDS)).isPresent();
+    } finally {
+      worker.shutdownNow();
+    }
+  }
+
+  @Test
+  void stoppedByHandBothLoadsThatArePlannedAtOnceAreBrokenOff() throws Exception {
+    // So many steps of a kilnful take far longer than the wait below: both must be told to stop.
+    WeekRequest endless = month().with(new WeekEffort(1, 0, 100_000));
+    PlanAWeek planning = new PlanAWeek(endless);
+    CountDownLatch first = new CountDownLatch(1);
+    ExecutorService worker = Executors.newSingleThreadExecutor();
+    try {
+      Future<Optional<InspectedWeek>> week =
+          worker.submit(() -> planning.run(Duration.ofDays(1), better -> first.countDown()));
+      assertThat(first.await(60, TimeUnit.SECONDS)).isTrue();
+
+      planning.stop();
+
+      assertThat(week.get(60, TimeUnit.SECONDS)).isEqualTo(planning.best()).isPresent();
     } finally {
       worker.shutdownNow();
     }

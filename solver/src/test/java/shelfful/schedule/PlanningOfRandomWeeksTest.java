@@ -2,6 +2,7 @@ package shelfful.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import shelfful.app.ChangeAWeek;
 import shelfful.app.PlanAWeek;
 import shelfful.app.WeekListener;
@@ -22,6 +24,7 @@ import shelfful.review.WeekFinding;
 import shelfful.review.WeekInspection;
 import shelfful.review.WeekInspector;
 import shelfful.week.PlannedFiring;
+import shelfful.week.WeekEffort;
 import shelfful.week.WeekPlan;
 import shelfful.week.WeekRequest;
 
@@ -44,6 +47,20 @@ class PlanningOfRandomWeeksTest {
   @MethodSource("fewSeeds")
   void weeksKeepTheRules(long seed) {
     assertThat(complaints(seed, seed % 8 == 0)).as("seed " + seed).isEmpty();
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {100, 101, 102, 103, 104, 105, 106, 107})
+  void weeksEndedByTimeKeepTheRulesToo(long seed) {
+    List<String> complaints = new ArrayList<>();
+    WeekRequest request = RandomWeek.of(seed);
+    WeekEffort effort = new WeekEffort(seed, 0, 6);
+
+    Optional<InspectedWeek> week =
+        new PlanAWeek(request.with(effort)).run(Duration.ofMillis(400), listener(complaints));
+
+    assertThat(complaints).as("seed " + seed).isEmpty();
+    assertThat(week).isPresent();
   }
 
   @Test
@@ -107,18 +124,20 @@ class PlanningOfRandomWeeksTest {
     }
   }
 
-  private static InspectedWeek plan(WeekRequest request, List<String> complaints) {
-    WeekListener listener =
-        new WeekListener() {
-          @Override
-          public void better(InspectedWeek week) {}
+  private static WeekListener listener(List<String> complaints) {
+    return new WeekListener() {
+      @Override
+      public void better(InspectedWeek week) {}
 
-          @Override
-          public void refused(WeekPlan plan, List<WeekFinding> findings) {
-            findings.forEach(finding -> complaints.add(finding.toString()));
-          }
-        };
-    Optional<InspectedWeek> week = new PlanAWeek(request).run(listener);
+      @Override
+      public void refused(WeekPlan plan, List<WeekFinding> findings) {
+        findings.forEach(finding -> complaints.add(finding.toString()));
+      }
+    };
+  }
+
+  private static InspectedWeek plan(WeekRequest request, List<String> complaints) {
+    Optional<InspectedWeek> week = new PlanAWeek(request).run(listener(complaints));
     if (week.isEmpty()) {
       complaints.add("no week passed the judge");
     }
