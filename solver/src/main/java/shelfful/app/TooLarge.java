@@ -1,6 +1,7 @@
 package shelfful.app;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,6 @@ import shelfful.ware.Atmosphere;
 import shelfful.ware.Batch;
 import shelfful.ware.FiringKind;
 import shelfful.ware.Glaze;
-import shelfful.ware.LidPlace;
 import shelfful.ware.Piece;
 
 /**
@@ -28,34 +28,41 @@ public final class TooLarge {
   private static final Cone USUAL_BISQUE = new Cone("04");
 
   private final Studio studio;
-  private final Map<Ware, Optional<LeftOut>> known = new HashMap<>();
+  private final Map<Firing, EvenAlone> firings = new HashMap<>();
 
   /** For the kilns of a studio. */
   public TooLarge(Studio studio) {
     this.studio = studio;
   }
 
-  /** What of a batch its size depends on. */
-  private record Ware(String form, Optional<String> glaze, FiringKind kind, LidPlace lid) {}
-
   /**
    * Why no kiln takes a batch's ware, as told for the first. Empty when some kiln takes it, or when
    * it goes into no firing as it is.
    */
   public Optional<LeftOut> refuses(Batch batch) {
-    for (FiringKind kind : FiringKind.values()) {
-      if (kind.goesIn() == batch.stage()) {
-        Ware ware = new Ware(batch.formId(), batch.glazeId(), kind, batch.lidPlace());
-        return known.computeIfAbsent(ware, asked -> find(batch, kind));
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(FiringKind.values())
+        .filter(kind -> kind.goesIn() == batch.stage())
+        .findFirst()
+        .flatMap(kind -> refuses(batch, kind));
   }
 
-  private Optional<LeftOut> find(Batch batch, FiringKind kind) {
+  private Optional<LeftOut> refuses(Batch batch, FiringKind kind) {
+    // All pots of a batch are alike, and so are their lids.
+    List<Piece> pieces =
+        Piece.of(batch, studio.form(batch.formId()).orElseThrow()).stream()
+            .filter(piece -> piece.number() == 1)
+            .toList();
+    Cone cone =
+        batch
+            .cone()
+            .or(() -> batch.glazeId().flatMap(studio::glaze).map(Glaze::cone))
+            .orElse(USUAL_BISQUE);
     List<LeftOut> refused = new ArrayList<>();
     for (Kiln kiln : studio.kilns()) {
-      Optional<LeftOut> why = find(batch, kiln, kind);
+      Firing firing = new Firing(kiln.id(), kind, cone, 0, Atmosphere.OXIDATION);
+      EvenAlone alone = firings.computeIfAbsent(firing, this::alone);
+      Optional<LeftOut> why =
+          pieces.stream().map(alone::refuses).flatMap(Optional::stream).findFirst();
       if (why.isEmpty()) {
         return why;
       }
@@ -64,17 +71,8 @@ public final class TooLarge {
     return refused.stream().findFirst();
   }
 
-  private Optional<LeftOut> find(Batch batch, Kiln kiln, FiringKind kind) {
-    Cone cone =
-        batch
-            .cone()
-            .or(() -> batch.glazeId().flatMap(studio::glaze).map(Glaze::cone))
-            .orElse(USUAL_BISQUE);
-    Firing firing = new Firing(kiln.id(), kind, cone, 0, Atmosphere.OXIDATION);
-    LoadRequest request =
-        new LoadRequest(studio, List.of(batch), firing, Optional.empty(), Optional.empty(), 1, 0);
-    EvenAlone alone = new EvenAlone(request);
-    List<Piece> pieces = request.pieces();
-    return pieces.stream().map(alone::refuses).flatMap(Optional::stream).findFirst();
+  private EvenAlone alone(Firing firing) {
+    return new EvenAlone(
+        new LoadRequest(studio, List.of(), firing, Optional.empty(), Optional.empty(), 1, 0));
   }
 }

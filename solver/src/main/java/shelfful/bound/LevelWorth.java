@@ -109,11 +109,7 @@ final class LevelWorth {
     Limit worst = null;
     double most = 1e-6;
     for (Limit limit : limits) {
-      double taken = 0;
-      for (int i : inClass) {
-        taken += limit.shares()[i] * amounts[i];
-      }
-      double over = (taken - limit.room()) / Math.max(1, limit.room());
+      double over = (taken(limit) - limit.room()) / Math.max(1, limit.room());
       if (over > most) {
         most = over;
         worst = limit;
@@ -144,13 +140,20 @@ final class LevelWorth {
 
   /** How far the last amounts lie beyond a limit, as a distance. */
   private double over(Limit limit) {
-    double taken = 0;
     double squares = 0;
     for (int i : inClass) {
-      taken += limit.shares()[i] * amounts[i];
       squares += limit.shares()[i] * limit.shares()[i];
     }
-    return (taken - limit.room()) / Math.sqrt(squares);
+    return (taken(limit) - limit.room()) / Math.sqrt(squares);
+  }
+
+  /** What the last amounts take of a limit. */
+  private double taken(Limit limit) {
+    double taken = 0;
+    for (int i : inClass) {
+      taken += limit.shares()[i] * amounts[i];
+    }
+    return taken;
   }
 
   private boolean activate(Limit worst) {

@@ -17,12 +17,12 @@ public final class EvenAlone {
 
   private final Impossible impossible;
 
-  /** For the kiln, the column plan if one is wanted, and the kind of firing of a request. */
+  /** For the kiln, the column plan if one is wanted, and the firing of a request, of any list. */
   public EvenAlone(LoadRequest request) {
-    this.impossible = new Impossible(request, LoadPlanner.stands(request, request.columnPlanId()));
+    this.impossible = new Impossible(request, Stand.all(request, request.columnPlanId()));
   }
 
-  /** Why a piece of the request has no place with nothing beside it; empty when it has. */
+  /** Why a piece has no place with nothing beside it; empty when it has. */
   public Optional<LeftOut> refuses(Piece piece) {
     return impossible.refuses(piece).filter(left -> SIZES.contains(left.reason()));
   }

@@ -1,7 +1,6 @@
 package shelfful.planning;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -259,7 +258,7 @@ public final class LoadPlanner {
 
   private List<Stand> laidAnew() {
     List<Stand> stands =
-        stands(request, request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId));
+        Stand.all(request, request.kept().map(KeptSetting::columnPlanId).or(request::columnPlanId));
     Impossible impossible = new Impossible(request, stands);
     Set<String> kept =
         request.kept().map(KeptSetting::standing).orElse(List.of()).stream()
@@ -270,24 +269,6 @@ public final class LoadPlanner {
             .sort(
                 piece -> kept.contains(piece.id()) ? Optional.empty() : impossible.refuses(piece));
     return request.kept().isEmpty() ? stands : thatKeep(stands);
-  }
-
-  /**
-   * A kiln's column plans made ready, those with joined shelves among them.
-   *
-   * @param wanted the id of the only one; empty for all
-   */
-  static List<Stand> stands(LoadRequest request, Optional<String> wanted) {
-    List<Stand> stands =
-        request.kiln().columnPlans().stream()
-            .filter(plan -> wanted.map(plan.id()::equals).orElse(true))
-            .sorted(Comparator.comparing(ColumnPlan::id))
-            .map(plan -> stand(request, plan))
-            .collect(Collectors.toCollection(ArrayList::new));
-    List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
-    own.forEach(
-        plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
-    return stands;
   }
 
   /**
@@ -310,12 +291,6 @@ public final class LoadPlanner {
     List<Stand> apart = all.stream().filter(one -> !one.isJoined()).toList();
     problems = plain(apart.get(0)).keptProblems();
     return apart;
-  }
-
-  private static Stand stand(LoadRequest request, ColumnPlan plan) {
-    return JoinedPlan.withinColumns(request, plan)
-        .map(Stand::new)
-        .orElseGet(() -> new Stand(request, plan));
   }
 
   private PlanDesk desk(Stand stand) {

@@ -1,11 +1,13 @@
 package shelfful.planning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shelfful.kiln.Column;
 import shelfful.kiln.ColumnPlan;
 import shelfful.kiln.Kiln;
@@ -37,6 +39,30 @@ final class Stand {
   /** A plan with joined shelves. */
   Stand(JoinedPlan joined) {
     this(joined.request(), joined.plan(), Optional.of(joined));
+  }
+
+  /**
+   * A kiln's column plans made ready, those with joined shelves among them.
+   *
+   * @param wanted the id of the only one; empty for all
+   */
+  static List<Stand> all(LoadRequest request, Optional<String> wanted) {
+    List<Stand> stands =
+        request.kiln().columnPlans().stream()
+            .filter(plan -> wanted.map(plan.id()::equals).orElse(true))
+            .sorted(Comparator.comparing(ColumnPlan::id))
+            .map(plan -> withJoined(request, plan))
+            .collect(Collectors.toCollection(ArrayList::new));
+    List<ColumnPlan> own = stands.stream().map(Stand::own).toList();
+    own.forEach(
+        plan -> JoinedPlan.acrossColumns(request, plan).map(Stand::new).ifPresent(stands::add));
+    return stands;
+  }
+
+  private static Stand withJoined(LoadRequest request, ColumnPlan plan) {
+    return JoinedPlan.withinColumns(request, plan)
+        .map(Stand::new)
+        .orElseGet(() -> new Stand(request, plan));
   }
 
   private Stand(LoadRequest request, ColumnPlan plan, Optional<JoinedPlan> joined) {

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** The best week made real so far, for two that look for better ones at once. */
+/** The best week made real so far. May be used by two that look for better ones at once. */
 final class BestWeek {
+  /** Every so many rounds begin from nothing, lest the search stay in one corner. */
+  private static final int FROM_NOTHING = 3;
+
   private final Ground ground;
   private final RoomBook room;
   private final Consumer<Rollout.Rolled> told;
@@ -30,7 +33,7 @@ final class BestWeek {
    *
    * @param number of the round, from 1
    * @param inVain rounds begun since the last better week
-   * @param firings of the best week, empty before the first
+   * @param firings to begin from, those of the best week; empty to begin from nothing
    */
   record Task(int number, int inVain, List<RealFiring> firings) {
     Task {
@@ -40,7 +43,8 @@ final class BestWeek {
 
   synchronized Task next() {
     rounds++;
-    return new Task(rounds, rounds - 1 - better, best == null ? List.of() : best.firings());
+    boolean fromNothing = best == null || rounds % FROM_NOTHING == 0;
+    return new Task(rounds, rounds - 1 - better, fromNothing ? List.of() : best.firings());
   }
 
   /** How good it is; empty before the first. */

@@ -18,9 +18,6 @@ import shelfful.week.WeekPlan;
  * week of both and no load is planned twice. Better weeks are told on the thread that asked.
  */
 final class SideBySide {
-  /** Every so many rounds begin from nothing, lest the search stay in one corner. */
-  private static final int FROM_NOTHING = 3;
-
   /** Every other round may make what is only as good: from there another way may lead on. */
   private static final int AS_GOOD = 2;
 
@@ -124,8 +121,7 @@ final class SideBySide {
     int number = task.number();
     Rollout rollout = new Rollout(ground, room, loads, search, held, over);
     rollout.against(new Prospect(ground, room, best::merit, number % AS_GOOD == 0));
-    List<RealFiring> before = number % FROM_NOTHING == 0 ? List.of() : task.firings();
-    best.offer(rollout.run(before, pace.timed(number, task.inVain())));
+    best.offer(rollout.run(task.firings(), pace.timed(number, task.inVain())));
   }
 
   private void end() {

@@ -1,5 +1,6 @@
 package shelfful.schedule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -59,31 +60,22 @@ public final class WeekPlanner {
             ground.request().studio(), source, ground.request().effort().seed(), Optional.empty());
     Pace pace = new Pace(ground);
     List<RealFiring> earlier = Held.earlier(ground);
-    Rollout.Rolled best = rollout(room, loads).run(earlier, pace.first(earlier.isEmpty()));
-    WeekMerit merit = WeekMerit.of(ground, room, best);
-    WeekPlan plan = compose(room, best);
-    watch.better(plan);
+    WeekComposer composer = new WeekComposer(ground, room);
+    List<WeekPlan> better = new ArrayList<>();
+    BestWeek best =
+        new BestWeek(
+            ground,
+            room,
+            week -> {
+              better.add(composer.plan(week));
+              watch.better(better.get(better.size() - 1));
+            });
+    best.offerAtLeast(rollout(room, loads).run(earlier, pace.first(earlier.isEmpty())));
     int rounds = ground.request().effort().rounds();
     for (int round = 1; round <= rounds && !stopped; round++) {
-      Rollout.Rolled next = rollout(room, loads).run(before(best, round), pace.counted(round));
-      WeekMerit nextMerit = WeekMerit.of(ground, room, next);
-      if (next.complete() && nextMerit.compareTo(merit) > 0) {
-        best = next;
-        merit = nextMerit;
-        plan = compose(room, best);
-        watch.better(plan);
-      }
+      best.offer(rollout(room, loads).run(best.next().firings(), pace.counted(round)));
     }
-    return plan;
-  }
-
-  /** Every third round begins from nothing, lest the search stay in one corner. */
-  private static List<RealFiring> before(Rollout.Rolled best, int round) {
-    return round % 3 == 0 ? List.of() : best.firings();
-  }
-
-  private WeekPlan compose(RoomBook room, Rollout.Rolled rolled) {
-    return new WeekComposer(ground, room).plan(rolled);
+    return better.get(better.size() - 1);
   }
 
   private Rollout rollout(RoomBook room, LoadBook loads) {

@@ -281,6 +281,11 @@ public final class BatchListViewModel {
 
   /** Everything that is wrong, with its row and column, at most so many. */
   public List<String> faults(int most) {
-    return faults.told(lines, most);
+    return faults(lines, most);
+  }
+
+  /** The same for lines that may come in. */
+  List<String> faults(List<BatchLines.Line> others, int most) {
+    return faults.told(others, most);
   }
 }

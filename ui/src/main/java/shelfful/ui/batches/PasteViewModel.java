@@ -127,7 +127,7 @@ public final class PasteViewModel {
   /** Why nothing can be made of the text, or everything wrong with its rows. */
   public List<String> problems() {
     return table.get().refusals().isEmpty()
-        ? new BatchFaults(words, list.studio()).told(lines, MOST_FAULTS)
+        ? list.faults(lines, MOST_FAULTS)
         : table.get().refusals();
   }
 

@@ -37,6 +37,7 @@ import shelfful.ui.look.Settings;
 import shelfful.ui.look.SettingsViewModel;
 import shelfful.ui.task.QueuedTaskRunner;
 import shelfful.ui.task.SameThreadTaskRunner;
+import shelfful.ui.task.TaskRunner;
 import shelfful.ui.words.Words;
 
 class StudiesTest {
@@ -54,6 +55,10 @@ class StudiesTest {
         folder.resolve("firings").toString(),
         StandardCharsets.UTF_8);
     desk = OpenDesk.open(tasks, SearchLength.ofSteps(0), folder.resolve("recovery"));
+    openStudies(new SameThreadTaskRunner());
+  }
+
+  private void openStudies(TaskRunner runner) {
     desk.run(
         () -> {
           Workshop workshop =
@@ -66,8 +71,7 @@ class StudiesTest {
               new Studies(
                   Words.english(),
                   desk.model,
-                  new Studies.Around(
-                      settings, workshop.studio(), new SameThreadTaskRunner(), desk.stage, folder));
+                  new Studies.Around(settings, workshop.studio(), runner, desk.stage, folder));
         });
   }
 
@@ -177,20 +181,7 @@ class StudiesTest {
   void aRecordIsBegunWithoutReadingItsFolderBesides() {
     openSmallPlan();
     QueuedTaskRunner queue = new QueuedTaskRunner();
-    desk.run(
-        () -> {
-          Workshop workshop =
-              new Workshop(
-                  Words.english(),
-                  desk.model,
-                  new Workshop.Around(settings, desk.window.leaving(), folder),
-                  desk.stage);
-          studies =
-              new Studies(
-                  Words.english(),
-                  desk.model,
-                  new Studies.Around(settings, workshop.studio(), queue, desk.stage, folder));
-        });
+    openStudies(queue);
     int before = queue.waiting();
     choose("studies.record");
     assertThat(queue.waiting() - before).isEqualTo(1);

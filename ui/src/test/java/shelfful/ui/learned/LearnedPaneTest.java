@@ -4,16 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
 import shelfful.app.MadeUpYear;
 import shelfful.measure.LengthUnit;
-import shelfful.studio.Studio;
 import shelfful.ui.DemoStudio;
 import shelfful.ui.Scenes;
 import shelfful.ui.look.Decimals;
@@ -21,7 +17,6 @@ import shelfful.ui.look.NumberStyle;
 import shelfful.ui.look.Settings;
 import shelfful.ui.steps.Steps;
 import shelfful.ui.studio.Manner;
-import shelfful.ui.studio.OutsideChange;
 import shelfful.ui.studio.StudioViewModel;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
@@ -33,18 +28,7 @@ class LearnedPaneTest {
       new StudioViewModel(
           new Manner(words, LengthUnit.MILLIMETRES, NumberStyle.DOT), DemoStudio.studio(), steps);
 
-  private final StudioDoor door =
-      new StudioDoor() {
-        @Override
-        public ObservableValue<Studio> studio() {
-          return studio.studio();
-        }
-
-        @Override
-        public Optional<String> change(String name, UnaryOperator<Studio> change) {
-          return new OutsideChange(studio).take(name, change);
-        }
-      };
+  private final StudioDoor door = new OpenStudio(studio);
 
   private static List<Button> accepts(Scenes window) {
     return window.all(Button.class).stream()

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.value.ObservableValue;
 import org.junit.jupiter.api.Test;
 import shelfful.app.MadeUpYear;
 import shelfful.learning.CellRate;
@@ -23,7 +20,6 @@ import shelfful.ui.look.Decimals;
 import shelfful.ui.look.NumberStyle;
 import shelfful.ui.steps.Steps;
 import shelfful.ui.studio.Manner;
-import shelfful.ui.studio.OutsideChange;
 import shelfful.ui.studio.StudioViewModel;
 import shelfful.ui.task.SameThreadTaskRunner;
 import shelfful.ui.words.Words;
@@ -40,21 +36,7 @@ class LearnedViewModelTest {
   private final SimpleObjectProperty<List<UnpackedFiring>> firings =
       new SimpleObjectProperty<>(YEAR);
   private final LearnedViewModel model =
-      new LearnedViewModel(words, new SameThreadTaskRunner(), firings, door());
-
-  private StudioDoor door() {
-    return new StudioDoor() {
-      @Override
-      public ObservableValue<Studio> studio() {
-        return studio.studio();
-      }
-
-      @Override
-      public Optional<String> change(String name, UnaryOperator<Studio> change) {
-        return new OutsideChange(studio).take(name, change);
-      }
-    };
-  }
+      new LearnedViewModel(words, new SameThreadTaskRunner(), firings, new OpenStudio(studio));
 
   private HabitWords said() {
     return new HabitWords(words, new Decimals(NumberStyle.DOT), studio.studio().get());
