@@ -112,7 +112,8 @@ class ArchitectureTest {
               "kiln",
               "ware",
               "measure",
-              "org.optaplanner")
+              "org.optaplanner",
+              "org.apache.commons.math3")
           .because("a week asks for loads as anybody would, through one door");
 
   @ArchTest

@@ -39,6 +39,12 @@ public final class PlanALoad implements Planning {
     return this;
   }
 
+  /** Lets the search begin from a load of much the same ware. */
+  PlanALoad startFrom(Load like) {
+    planner.startFrom(like, false);
+    return this;
+  }
+
   /** Why what must stay cannot stay. While there is anything here {@link #run} refuses to begin. */
   public List<KeptProblem> keptProblems() {
     return planner.keptProblems();
@@ -53,6 +59,19 @@ public final class PlanALoad implements Planning {
   PlanALoad spacedTo(double millimetres) {
     planner.spacedTo(millimetres);
     return this;
+  }
+
+  /** Has something done between two steps, by the thread that makes them. */
+  PlanALoad betweenSteps(Runnable other) {
+    planner.betweenSteps(other);
+    return this;
+  }
+
+  /** A load of this request with its pieces evenly spaced; empty when the judge refuses it. */
+  Optional<InspectedLoad> spaced(Load load) {
+    return inspector.inspect(planner.spaced(load)) instanceof Inspection.Passed passed
+        ? Optional.of(passed.load())
+        : Optional.empty();
   }
 
   /** Ends the search soon; the best load so far is kept and evenly spaced. */

@@ -65,7 +65,8 @@ public final class LoadPlanner {
   }
 
   /**
-   * Spaces the last load less finely, to so many millimetres, which takes less than half the time.
+   * Spaces the last load less finely, to so many millimetres, which takes less than half the time;
+   * infinite leaves pieces where the search found room for them.
    */
   public LoadPlanner spacedTo(double millimetres) {
     spacingPrecision = millimetres;
@@ -192,7 +193,21 @@ public final class LoadPlanner {
       }
     }
     merit = lead.desk().merit();
-    return lead.desk().evenlySpaced(spacingPrecision);
+    return Double.isInfinite(spacingPrecision)
+        ? lead.desk().asFound()
+        : lead.desk().evenlySpaced(spacingPrecision);
+  }
+
+  /**
+   * A load of this request, planned before, with its pieces evenly spaced on every shelf; the same
+   * load where that cannot be done.
+   */
+  public Load spaced(Load load) {
+    return lay().stream()
+        .filter(stand -> load.columnPlanId().equals(stand.plan().id()))
+        .flatMap(stand -> plain(stand).spaced(load, spacingPrecision).stream())
+        .findFirst()
+        .orElse(load);
   }
 
   /** The desk that has a load first: the one that takes most over where there is an earlier one. */

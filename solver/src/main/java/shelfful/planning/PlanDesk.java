@@ -206,6 +206,17 @@ final class PlanDesk {
         .compose(best);
   }
 
+  /** A load that stands here as it is, evenly spaced; empty where something would not stand. */
+  Optional<Load> spaced(Load load, double precision) {
+    begin(load);
+    if (best == null) {
+      return Optional.empty();
+    }
+    settled = Set.of();
+    return Optional.of(evenlySpaced(precision))
+        .filter(found -> found.standing().equals(load.standing()));
+  }
+
   PlanningWork work() {
     ShelfAnswers answers = judge.answers();
     return new PlanningWork(answers.asked(), answers.fromMemory(), answers.relaxings());

@@ -10,4 +10,8 @@ package shelfful.schedule;
  * @param weight what a piece of those that need not counts against others, from 1; one that is
  *     meant counts twice that
  */
-record Asked(UnitKind kind, int must, int meant, int may, int weight) {}
+record Asked(UnitKind kind, int must, int meant, int may, int weight) {
+  int units() {
+    return must + meant + may;
+  }
+}

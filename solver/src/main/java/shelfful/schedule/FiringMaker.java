@@ -18,8 +18,11 @@ final class FiringMaker {
   /** What is offered beyond a kilnful, so that no room is left for want of an offer. */
   private static final double OFFER = 1.3;
 
-  /** Of what needs much room against what needs least. */
-  private static final int MOST_WEIGHT = 4;
+  /**
+   * Of what needs much room against what needs least: were it capped lower, wide plates would count
+   * no more than mugs, and wait for the end of every week.
+   */
+  private static final int MOST_WEIGHT = 60;
 
   private final Ground ground;
   private final RoomBook room;
@@ -105,6 +108,9 @@ final class FiringMaker {
           int must =
               (int) list.stream().filter(o -> o.must() && urgency.isUrgent(o.share())).count();
           int weight = Math.min(MOST_WEIGHT, Math.round(each(kind, program) / (float) least));
+          // Where all of them must go in, a weight says nothing and would make another question of
+          // it.
+          weight = must == list.size() ? 1 : weight;
           asked.add(new Asked(kind, must, given - must, list.size() - given, weight));
         });
     return asked;
@@ -146,8 +152,8 @@ final class FiringMaker {
       byKind.keySet().forEach(kind -> room.refuse(program, kind));
       return;
     }
-    long placed =
-        in.stream().mapToLong(offer -> room.usage(unit(offer.share()), program.kiln())).sum();
+    Map<UnitKind, Integer> placed = new HashMap<>();
+    in.forEach(offer -> placed.merge(unit(offer.share()), 1, Integer::sum));
     long offered =
         byKind.entrySet().stream()
             .mapToLong(e -> (long) e.getValue().size() * room.usage(e.getKey(), program.kiln()))

@@ -31,6 +31,7 @@ final class LoadBook {
   private final long seed;
   private final Map<Question, FutureTask<Optional<LoadAnswer>>> answers = new ConcurrentHashMap<>();
   private final Optional<FavouritePlans> favourites;
+  private final Optional<LikeLoads> earlier;
 
   /** How much units are wanted. */
   private enum Wish {
@@ -70,6 +71,7 @@ final class LoadBook {
    */
   LoadBook(Studio studio, LoadSource source, long seed, Optional<FavouritePlans> favourites) {
     this.favourites = favourites;
+    this.earlier = favourites.map(any -> new LikeLoads());
     this.studio = studio;
     this.source = source;
     this.seed = seed;
@@ -152,7 +154,19 @@ final class LoadBook {
             Optional.empty(),
             seed,
             steps);
-    return source.plan(request).map(InspectedLoad::load).map(load -> answer(load, asked));
+    Optional<Load> like =
+        steps == 0
+            ? Optional.empty()
+            : earlier.flatMap(known -> known.like(program, asked, request));
+    Optional<LoadAnswer> answer =
+        like.map(load -> source.plan(request, load))
+            .orElseGet(() -> source.plan(request))
+            .map(InspectedLoad::load)
+            .map(load -> answer(load, asked));
+    if (steps > 0) {
+      answer.ifPresent(found -> earlier.ifPresent(known -> known.add(program, found)));
+    }
+    return answer;
   }
 
   private static List<Batch> batches(Asked asked, Wish wish) {
@@ -175,6 +189,25 @@ final class LoadBook {
                   wish.priority(asked)));
     }
     return batches;
+  }
+
+  /** By unit that is asked for, what must go in first, the names of its parts. */
+  static List<List<String>> unitNames(Asked asked) {
+    List<List<String>> names = new ArrayList<>();
+    for (Wish wish : Wish.values()) {
+      for (int number = 1; number <= Math.min(wish.units(asked), MOST_OF_A_KIND); number++) {
+        names.add(pieceIds(asked.kind(), wish, number));
+      }
+    }
+    return names;
+  }
+
+  private static List<String> pieceIds(UnitKind kind, Wish wish, int number) {
+    List<String> ids = new ArrayList<>();
+    for (int part = 0; part < kind.parts().size(); part++) {
+      ids.add(String.format(Locale.ROOT, "%s-%03d", name(kind, part, wish), number));
+    }
+    return ids;
   }
 
   private static String name(UnitKind kind, int part, Wish wish) {
@@ -217,10 +250,7 @@ final class LoadBook {
       Asked asked, Wish wish, Set<String> standing, List<LoadAnswer.PlacedUnit> units) {
     UnitKind kind = asked.kind();
     for (int number = 1; number <= Math.min(wish.units(asked), MOST_OF_A_KIND); number++) {
-      List<String> ids = new ArrayList<>();
-      for (int part = 0; part < kind.parts().size(); part++) {
-        ids.add(String.format(Locale.ROOT, "%s-%03d", name(kind, part, wish), number));
-      }
+      List<String> ids = pieceIds(kind, wish, number);
       if (standing.containsAll(ids)) {
         units.add(new LoadAnswer.PlacedUnit(ids));
       }

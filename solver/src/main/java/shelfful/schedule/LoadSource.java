@@ -2,6 +2,7 @@ package shelfful.schedule;
 
 import java.util.Optional;
 import shelfful.inspect.InspectedLoad;
+import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 
 /** Where loads come from: the load planner with the judge behind it, from outside. */
@@ -13,4 +14,13 @@ public interface LoadSource {
    * from two threads at once while weeks are planned until a time.
    */
   Optional<InspectedLoad> plan(LoadRequest request);
+
+  /**
+   * The same, beginning from a load of much the same ware.
+   *
+   * @param like pieces that are not in the request are left aside
+   */
+  default Optional<InspectedLoad> plan(LoadRequest request, Load like) {
+    return plan(request);
+  }
 }

@@ -1,11 +1,14 @@
 package shelfful.schedule;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import shelfful.ware.FiringKind;
+import shelfful.ware.LidPlace;
 import shelfful.week.WeekRequest;
 
 /**
@@ -30,22 +33,19 @@ final class RoomBook {
   /** Of a kilnful that must be on offer for a searched load to tell that less goes in. */
   private static final double ENOUGH = 1.15;
 
-  /** How many loads what was learned before counts against the next. */
-  private static final int LONG_MEMORY = 3;
-
   private static final int LEAST = RoomEstimate.WHOLE / 10;
   private static final int MOST = 20 * RoomEstimate.WHOLE;
 
   private final int[][] usage;
   private final int[][] goesIn;
   private final Set<List<Integer>> refused;
-  private final boolean wary;
-  private final int memory;
+  private final int[] formOf;
+  private final Optional<RoomFactors[][]> factors;
 
   RoomBook(WeekRequest request, List<UnitKind> kinds) {
     refused = ConcurrentHashMap.newKeySet();
-    wary = false;
-    memory = 1;
+    factors = Optional.empty();
+    formOf = forms(kinds);
     RoomEstimate estimate = new RoomEstimate(request.studio());
     usage = new int[kinds.size()][request.kilns().size()];
     goesIn = new int[request.kilns().size()][FiringKind.values().length];
@@ -61,12 +61,35 @@ final class RoomBook {
   private RoomBook(RoomBook other) {
     usage = other.usage;
     refused = other.refused;
-    wary = true;
-    memory = LONG_MEMORY;
+    formOf = other.formOf;
+    int forms = Arrays.stream(formOf).max().orElse(0) + 1;
     goesIn = new int[other.goesIn.length][FiringKind.values().length];
-    for (int[] kinds : goesIn) {
-      SEARCHED_GUESS.forEach((kind, guess) -> kinds[kind.ordinal()] = guess);
+    RoomFactors[][] learned = new RoomFactors[goesIn.length][FiringKind.values().length];
+    for (int kiln = 0; kiln < goesIn.length; kiln++) {
+      for (FiringKind kind : FiringKind.values()) {
+        int guess = SEARCHED_GUESS.get(kind);
+        goesIn[kiln][kind.ordinal()] = guess;
+        learned[kiln][kind.ordinal()] = new RoomFactors(forms, guess);
+      }
     }
+    factors = Optional.of(learned);
+  }
+
+  /** What of a piece tells how much room it takes. */
+  private record FormAndLid(String formId, LidPlace lidPlace) {}
+
+  /** Numbers for the kinds: those of the same forms have one. */
+  private static int[] forms(List<UnitKind> kinds) {
+    Map<List<FormAndLid>, Integer> numbers = new HashMap<>();
+    int[] forms = new int[kinds.size()];
+    for (UnitKind kind : kinds) {
+      List<FormAndLid> parts =
+          kind.parts().stream()
+              .map(part -> new FormAndLid(part.formId(), part.lidPlace()))
+              .toList();
+      forms[kind.index()] = numbers.computeIfAbsent(parts, any -> numbers.size());
+    }
+    return forms;
   }
 
   /**
@@ -77,9 +100,18 @@ final class RoomBook {
     return new RoomBook(this);
   }
 
-  /** What a unit takes of a kiln by estimate. */
-  int usage(UnitKind kind, int kiln) {
+  /** What a unit takes of a kiln by the first estimate, which never changes. */
+  int estimate(UnitKind kind, int kiln) {
     return usage[kind.index()][kiln];
+  }
+
+  /** What a unit takes of a kiln by estimate, set right by what was learned. */
+  synchronized int usage(UnitKind kind, int kiln) {
+    int estimate = usage[kind.index()][kiln];
+    return factors
+        .map(all -> all[kiln][kind.kind().ordinal()].of(formOf[kind.index()]))
+        .map(factor -> (int) Math.max(1, Math.round(factor * estimate)))
+        .orElse(estimate);
   }
 
   /** How much by estimate goes into a firing. */
@@ -91,20 +123,35 @@ final class RoomBook {
    * Learns from a load that was really planned.
    *
    * @param offered what might have gone in
-   * @param placed what did
+   * @param in units that did, by kind
    */
-  synchronized void learn(KilnProgram program, long offered, long placed, boolean someLeftForRoom) {
+  synchronized void learn(
+      KilnProgram program, long offered, Map<UnitKind, Integer> in, boolean someLeftForRoom) {
     int kind = program.program().kind().ordinal();
     int before = goesIn[program.kiln()][kind];
-    if (wary && someLeftForRoom && offered < ENOUGH * before) {
-      // The rest of a week may be awkward ware that says nothing of a kilnful with a choice.
-      return;
+    long placed = 0;
+    for (Map.Entry<UnitKind, Integer> one : in.entrySet()) {
+      placed += (long) one.getValue() * usage(one.getKey(), program.kiln());
     }
     double seen = Math.min(MOST, Math.max(LEAST, placed));
-    goesIn[program.kiln()][kind] =
-        someLeftForRoom
-            ? (int) Math.round((memory * before + seen) / (memory + 1))
-            : (int) Math.max(before, seen);
+    if (!someLeftForRoom) {
+      goesIn[program.kiln()][kind] = (int) Math.max(before, seen);
+    } else if (factors.isEmpty()) {
+      goesIn[program.kiln()][kind] = (int) Math.round((before + seen) / 2);
+    } else if (offered >= ENOUGH * before) {
+      // The rest of a week may be awkward ware that says nothing of a kilnful with a choice.
+      learn(factors.get()[program.kiln()][kind], program, in);
+    }
+  }
+
+  private void learn(RoomFactors learned, KilnProgram program, Map<UnitKind, Integer> in) {
+    double[] estimates = new double[Arrays.stream(formOf).max().orElse(0) + 1];
+    in.forEach(
+        (kind, units) ->
+            estimates[formOf[kind.index()]] += (double) units * estimate(kind, program.kiln()));
+    learned.learn(estimates);
+    goesIn[program.kiln()][program.program().kind().ordinal()] =
+        (int) Math.min(MOST, Math.max(LEAST, learned.goesIn()));
   }
 
   void refuse(KilnProgram program, UnitKind kind) {

@@ -21,7 +21,7 @@ import shelfful.ware.StandingWare;
 
 /**
  * A quick figure for how much of a kiln ware takes: its widest square with the gap round it, times
- * its height with headroom and shelf, over shelf area times chamber height. It only guides the
+ * the height of its level and shelf, over shelf area times chamber height. It only guides the
  * search, and is set right by every load that is really planned.
  */
 final class RoomEstimate {
@@ -71,7 +71,11 @@ final class RoomEstimate {
       double out = lug.reach().millimetres() - Math.min(width, depth) / 2;
       area += Math.max(0, out) * lug.width().millimetres();
     }
-    return area * (ware.height().millimetres() + clearances.headroom().millimetres() + thickness());
+    double level =
+        Math.max(
+            ware.height().millimetres() + clearances.headroom().millimetres(),
+            clearances.leastShelfToShelf().millimetres());
+    return area * (level + thickness());
   }
 
   private double gap(PartSpec spec, Clearances clearances) {

@@ -73,7 +73,7 @@ record WeekMerit(List<Long> levels) implements Comparable<WeekMerit> {
       for (Going going : firing.going()) {
         used +=
             (long) going.numbers().size()
-                * room.usage(going.lot().kind(kind).orElseThrow(), firing.program().kiln());
+                * room.estimate(going.lot().kind(kind).orElseThrow(), firing.program().kiln());
         goes(firing, going, kind);
       }
       if (firing.held().isEmpty()) {

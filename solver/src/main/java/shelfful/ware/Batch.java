@@ -14,7 +14,8 @@ import shelfful.measure.Cone;
  * @param stage the pieces are at
  * @param cone to fire to when it is not the glaze's own cone
  * @param mustGo leave nothing of it out unless it cannot stand in the kiln at all
- * @param priority how much a piece is worth against others, 1 (plain) to 9
+ * @param priority how much a piece is worth against others, 1 (plain) to 9 on a list; what plans
+ *     several firings weighs with up to 1000
  * @param due the day it must be finished
  * @param order whose order it belongs to; orders are kept together where that costs nothing
  * @param set pieces that only go together: the k-th piece of every batch with this set
@@ -34,7 +35,11 @@ public record Batch(
     Optional<String> set,
     LidPlace lidPlace) {
   public static final int MOST_PIECES = 1000;
+
+  /** On a list. */
   public static final int HIGHEST_PRIORITY = 9;
+
+  private static final int MOST_WEIGHT = 1000;
 
   /** Refuses quantities and priorities out of range. */
   public Batch {
@@ -42,9 +47,9 @@ public record Batch(
       throw new IllegalArgumentException(
           "The quantity of batch " + id + " must be from 1 to 1000, not " + quantity);
     }
-    if (priority < 1 || priority > HIGHEST_PRIORITY) {
+    if (priority < 1 || priority > MOST_WEIGHT) {
       throw new IllegalArgumentException(
-          "The priority of batch " + id + " must be from 1 to 9, not " + priority);
+          "The priority of batch " + id + " must be from 1 to 1000, not " + priority);
     }
   }
 }

@@ -34,6 +34,11 @@ public record PlannedFiring(
     }
   }
 
+  /** The same firing with its pieces standing otherwise. */
+  public PlannedFiring with(Optional<Load> otherLoad) {
+    return new PlannedFiring(id, kilnId, programId, times, portions, otherLoad, hold);
+  }
+
   /** How many pots and sets of pots go in, lids not counted. */
   public int pieces() {
     return portions.stream().mapToInt(Portion::size).sum();

@@ -1,0 +1,83 @@
+package shelfful.app;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
+import shelfful.inspect.InspectedLoad;
+import shelfful.load.Load;
+import shelfful.load.LoadRequest;
+import shelfful.schedule.LoadSource;
+
+/** The loads of a week from the load planner, one at a time for each thread that asks. */
+final class WeekLoads implements LoadSource {
+  private final Set<PlanALoad> running = ConcurrentHashMap.newKeySet();
+  private volatile Optional<BooleanSupplier> timeIsOver = Optional.empty();
+  private volatile boolean stopped;
+  private volatile Runnable betweenSteps = () -> {};
+
+  /**
+   * From now on a load in which everything stands is not searched for fewer layers, pieces are left
+   * where the search found room for them, and a search is ended when the time is over.
+   */
+  void hurry(BooleanSupplier over) {
+    timeIsOver = Optional.of(over);
+  }
+
+  /** What is done between two steps of a search, by the thread that makes them. */
+  void betweenSteps(Runnable other) {
+    betweenSteps = other;
+  }
+
+  void stop() {
+    stopped = true;
+    running.forEach(PlanALoad::stop);
+  }
+
+  @Override
+  public Optional<InspectedLoad> plan(LoadRequest request) {
+    return plan(request, new PlanALoad(request));
+  }
+
+  @Override
+  public Optional<InspectedLoad> plan(LoadRequest request, Load like) {
+    return plan(request, new PlanALoad(request).startFrom(like));
+  }
+
+  private Optional<InspectedLoad> plan(LoadRequest request, PlanALoad planning) {
+    if (timeIsOver.isPresent()) {
+      planning.spacedTo(Double.POSITIVE_INFINITY);
+    }
+    running.add(planning);
+    try {
+      if (stopped) {
+        planning.stop();
+      }
+      return planning.run(SearchLength.ofSteps(request.steps()), listener(request, planning));
+    } finally {
+      running.remove(planning);
+    }
+  }
+
+  private PlanListener listener(LoadRequest request, PlanALoad planning) {
+    return new PlanListener() {
+      @Override
+      public void better(InspectedLoad load) {
+        if (request.steps() == 0) {
+          // Without steps the first load is enough: the others come when the week has its shape.
+          planning.stop();
+        } else if (timeIsOver.isPresent() && load.load().leftOut().isEmpty()) {
+          planning.enough();
+        }
+      }
+
+      @Override
+      public void betweenSteps() {
+        betweenSteps.run();
+        if (request.steps() > 0 && timeIsOver.filter(BooleanSupplier::getAsBoolean).isPresent()) {
+          planning.enough();
+        }
+      }
+    };
+  }
+}
