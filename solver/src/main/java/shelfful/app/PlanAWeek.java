@@ -31,7 +31,7 @@ public final class PlanAWeek {
     this.planner = new WeekPlanner(request, loads);
   }
 
-  /** Ends planning within a second; the best week so far is kept. */
+  /** Ends planning within two seconds; the best week so far is kept, roughly spaced. */
   public void stop() {
     stopped = true;
     planner.stop();
@@ -61,8 +61,8 @@ public final class PlanAWeek {
     loads.betweenSteps(listener::betweenSteps);
     loads.hurry(enough);
     planner.planUntil(enough, plan -> take(plan, listener));
-    if (best != null && !stopped) {
-      take(new SpacedWeek(listener::betweenSteps).of(best.plan()), listener);
+    if (best != null) {
+      take(new SpacedWeek(stopped, listener::betweenSteps).of(best.plan()), listener);
     }
     return best();
   }

@@ -15,9 +15,19 @@ final class SpacedWeek {
   /** Of the gaps on a shelf, in millimetres: a hand sets no finer. */
   private static final double ROUGH = 0.25;
 
+  /** Where somebody waits for the end: half the time. */
+  private static final double ROUGHER = 1;
+
+  private final double precision;
   private final Runnable betweenSteps;
 
-  SpacedWeek(Runnable betweenSteps) {
+  /**
+   * A way of spacing.
+   *
+   * @param soon whether it has to be done soon, and so less finely
+   */
+  SpacedWeek(boolean soon, Runnable betweenSteps) {
+    this.precision = soon ? ROUGHER : ROUGH;
     this.betweenSteps = betweenSteps;
   }
 
@@ -33,7 +43,7 @@ final class SpacedWeek {
 
   private Load spaced(Load load) {
     return new PlanALoad(load.request())
-        .spacedTo(ROUGH)
+        .spacedTo(precision)
         .betweenSteps(betweenSteps)
         .spaced(load)
         .map(InspectedLoad::load)

@@ -18,7 +18,7 @@ import shelfful.load.LoadRequest;
 final class LikeLoads {
   private static final int REMEMBERED = 40;
 
-  /** So much of what is asked for must stand in a load already for it to be a good beginning. */
+  /** So many of a load's pieces must be asked for for it to be a good beginning. */
   private static final double ENOUGH = 0.5;
 
   private static final String GONE = "gone ";
@@ -54,10 +54,11 @@ final class LikeLoads {
       }
     }
     return Optional.ofNullable(best)
-        .filter(answer -> shared(answer, asked) >= ENOUGH * room(answer))
+        .filter(answer -> isMuchTheSame(answer, asked))
         .map(answer -> renamed(answer, asked, request));
   }
 
+  /** By the room it takes. */
   private static long shared(LoadAnswer answer, List<Asked> asked) {
     long shared = 0;
     for (Asked one : asked) {
@@ -66,9 +67,12 @@ final class LikeLoads {
     return shared;
   }
 
-  /** By the pieces that went in; a load of other ware has no weights in common with the next. */
-  private static long room(LoadAnswer answer) {
-    return answer.placed().values().stream().mapToInt(List::size).sum();
+  private static boolean isMuchTheSame(LoadAnswer answer, List<Asked> asked) {
+    long shared = 0;
+    for (Asked one : asked) {
+      shared += Math.min(one.units(), answer.count(one.kind()));
+    }
+    return shared >= ENOUGH * answer.placed().values().stream().mapToInt(List::size).sum();
   }
 
   private static Load renamed(LoadAnswer answer, List<Asked> asked, LoadRequest request) {

@@ -43,7 +43,7 @@ class SpacedWeekTest {
   void theSamePiecesGoIntoTheSameFiringsWithGapsThatAreNoSmaller() {
     WeekPlan before = asFound();
 
-    WeekPlan after = new SpacedWeek(() -> {}).of(before);
+    WeekPlan after = new SpacedWeek(false, () -> {}).of(before);
 
     assertThat(new WeekInspector().inspect(after)).isInstanceOf(WeekInspection.Passed.class);
     for (int i = 0; i < before.firings().size(); i++) {
