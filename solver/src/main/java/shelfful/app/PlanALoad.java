@@ -69,9 +69,7 @@ public final class PlanALoad implements Planning {
 
   /** A load of this request with its pieces evenly spaced; empty when the judge refuses it. */
   Optional<InspectedLoad> spaced(Load load) {
-    return inspector.inspect(planner.spaced(load)) instanceof Inspection.Passed passed
-        ? Optional.of(passed.load())
-        : Optional.empty();
+    return inspector.inspect(planner.spaced(load)).passed();
   }
 
   /** Ends the search soon; the best load so far is kept and evenly spaced. */

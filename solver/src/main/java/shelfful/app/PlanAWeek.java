@@ -15,16 +15,16 @@ import shelfful.week.WeekRequest;
  * #stop()} may be called from any thread.
  */
 public final class PlanAWeek {
-  /** Of the time, in nanoseconds and at most, that is kept for spacing the last week. */
+  /** What is kept of the time for spacing the last week: so many nanoseconds at most. */
   private static final long SPACING = 2_000_000_000L;
 
+  /** And no more than this part. */
   private static final int SHARE = 20;
 
   private final WeekPlanner planner;
   private final WeekInspector inspector = new WeekInspector();
   private final WeekLoads loads = new WeekLoads();
   private volatile InspectedWeek best;
-  private volatile boolean stopped;
 
   /** A run for one request. */
   public PlanAWeek(WeekRequest request) {
@@ -33,7 +33,6 @@ public final class PlanAWeek {
 
   /** Ends planning within two seconds; the best week so far is kept, roughly spaced. */
   public void stop() {
-    stopped = true;
     planner.stop();
     loads.stop();
   }
@@ -54,7 +53,10 @@ public final class PlanAWeek {
     return best();
   }
 
-  /** Plans until a time is over or somebody stops it; the first week is always finished. */
+  /**
+   * Plans until a time is over or somebody stops it; the first week is always finished, and the
+   * last is told once more with its loads evenly spaced.
+   */
   public Optional<InspectedWeek> run(Duration time, WeekListener listener) {
     long until = System.nanoTime() + time.toNanos() - Math.min(SPACING, time.toNanos() / SHARE);
     BooleanSupplier enough = () -> System.nanoTime() - until >= 0;
@@ -62,7 +64,7 @@ public final class PlanAWeek {
     loads.hurry(enough);
     planner.planUntil(enough, plan -> take(plan, listener));
     if (best != null) {
-      take(new SpacedWeek(stopped, listener::betweenSteps).of(best.plan()), listener);
+      take(new SpacedWeek(loads.isStopped(), listener::betweenSteps).of(best.plan()), listener);
     }
     return best();
   }

@@ -8,7 +8,7 @@ import shelfful.week.WeekPlan;
 /** Who is told while a week is planned, on the planning thread. */
 public interface WeekListener {
 
-  /** A week better than any before, inspected. */
+  /** A week better than any before, or the last one with its loads evenly spaced; inspected. */
   void better(InspectedWeek week);
 
   /** The judge refused a week: a fault of the program. The last good week stays. */

@@ -34,6 +34,10 @@ final class WeekLoads implements LoadSource {
     running.forEach(PlanALoad::stop);
   }
 
+  boolean isStopped() {
+    return stopped;
+  }
+
   @Override
   public Optional<InspectedLoad> plan(LoadRequest request) {
     return plan(request, new PlanALoad(request));

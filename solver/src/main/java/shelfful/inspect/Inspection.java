@@ -1,9 +1,15 @@
 package shelfful.inspect;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What the judge says of a load. */
 public sealed interface Inspection {
+
+  /** The load, if it breaks no rule. */
+  default Optional<InspectedLoad> passed() {
+    return this instanceof Passed one ? Optional.of(one.load()) : Optional.empty();
+  }
 
   /** It breaks no rule. */
   record Passed(InspectedLoad load) implements Inspection {}

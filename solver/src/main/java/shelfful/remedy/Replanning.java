@@ -11,7 +11,6 @@ import shelfful.app.FillUp;
 import shelfful.app.PlanALoad;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
-import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
 import shelfful.load.KeptSetting;
 import shelfful.load.Layer;
@@ -167,9 +166,7 @@ final class Replanning {
   }
 
   static Optional<InspectedLoad> judged(Load load) {
-    return new Inspector().inspect(load) instanceof Inspection.Passed passed
-        ? Optional.of(passed.load())
-        : Optional.empty();
+    return new Inspector().inspect(load).passed();
   }
 
   private LoadRequest groupFirst(LoadRequest wish) {

@@ -108,8 +108,7 @@ final class FiringMaker {
           int must =
               (int) list.stream().filter(o -> o.must() && urgency.isUrgent(o.share())).count();
           int weight = Math.min(MOST_WEIGHT, Math.round(each(kind, program) / (float) least));
-          // Where all of them must go in, a weight says nothing and would make another question of
-          // it.
+          // Where all must go in, a weight says nothing but would make it another question.
           weight = must == list.size() ? 1 : weight;
           asked.add(new Asked(kind, must, given - must, list.size() - given, weight));
         });

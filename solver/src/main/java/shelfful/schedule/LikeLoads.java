@@ -1,12 +1,12 @@
 package shelfful.schedule;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import shelfful.load.Layer;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
@@ -22,7 +22,6 @@ final class LikeLoads {
   private static final double ENOUGH = 0.5;
 
   private static final String GONE = "gone ";
-  private static final String LID = "-lid";
 
   private final Map<Integer, Deque<LoadAnswer>> loads = new HashMap<>();
 
@@ -47,7 +46,9 @@ final class LikeLoads {
     for (LoadAnswer answer : loads.getOrDefault(program.index(), new ArrayDeque<>())) {
       String plan = answer.load().columnPlanId();
       long shared =
-          request.columnPlanId().map(plan::equals).orElse(true) ? shared(answer, asked) : 0;
+          request.columnPlanId().map(plan::equals).orElse(true)
+              ? shared(answer, asked, Asked::weight)
+              : 0;
       if (shared > most) {
         best = answer;
         most = shared;
@@ -58,21 +59,17 @@ final class LikeLoads {
         .map(answer -> renamed(answer, asked, request));
   }
 
-  /** By the room it takes. */
-  private static long shared(LoadAnswer answer, List<Asked> asked) {
-    long shared = 0;
-    for (Asked one : asked) {
-      shared += (long) one.weight() * Math.min(one.units(), answer.count(one.kind()));
-    }
-    return shared;
+  /** What a load has of what is asked for, each unit counted for so much. */
+  private static long shared(LoadAnswer answer, List<Asked> asked, ToIntFunction<Asked> each) {
+    return asked.stream()
+        .mapToLong(
+            one -> (long) each.applyAsInt(one) * Math.min(one.units(), answer.count(one.kind())))
+        .sum();
   }
 
   private static boolean isMuchTheSame(LoadAnswer answer, List<Asked> asked) {
-    long shared = 0;
-    for (Asked one : asked) {
-      shared += Math.min(one.units(), answer.count(one.kind()));
-    }
-    return shared >= ENOUGH * answer.placed().values().stream().mapToInt(List::size).sum();
+    int units = answer.placed().values().stream().mapToInt(List::size).sum();
+    return shared(answer, asked, one -> 1) >= ENOUGH * units;
   }
 
   private static Load renamed(LoadAnswer answer, List<Asked> asked, LoadRequest request) {
@@ -87,21 +84,8 @@ final class LikeLoads {
         }
       }
     }
-    List<Layer> layers = new ArrayList<>();
-    for (Layer layer : answer.load().layers()) {
-      layers.add(
-          layer.holding(
-              layer.placements().stream()
-                  .map(placement -> placement.named(id -> name(names, id)))
-                  .toList()));
-    }
     Load load = answer.load();
+    List<Layer> layers = Renaming.layers(load, id -> names.getOrDefault(id, GONE + id));
     return new Load(request, load.columnPlanId(), layers, load.posts(), List.of());
-  }
-
-  private static String name(Map<String, String> names, String pieceId) {
-    String pot =
-        pieceId.endsWith(LID) ? pieceId.substring(0, pieceId.length() - LID.length()) : pieceId;
-    return names.getOrDefault(pot, GONE + pot) + pieceId.substring(pot.length());
   }
 }

@@ -215,16 +215,16 @@ final class LoadBook {
   }
 
   private LoadAnswer answer(Load load, List<Asked> asked) {
-    Set<String> standing = new HashSet<>();
-    load.layers().forEach(l -> l.placements().forEach(p -> standing.add(p.pieceId())));
+    Set<String> standing = load.standing();
     Map<UnitKind, List<LoadAnswer.PlacedUnit>> placed = new HashMap<>();
     Map<String, UnitKind> kinds = new HashMap<>();
     for (Asked one : asked) {
-      List<LoadAnswer.PlacedUnit> units = new ArrayList<>();
-      for (Wish wish : Wish.values()) {
-        place(one, wish, standing, units);
-      }
-      placed.put(one.kind(), units);
+      placed.put(
+          one.kind(),
+          unitNames(one).stream()
+              .filter(standing::containsAll)
+              .map(LoadAnswer.PlacedUnit::new)
+              .toList());
       kinds.put("K" + one.kind().index(), one.kind());
     }
     Set<UnitKind> refused = new HashSet<>();
@@ -244,16 +244,5 @@ final class LoadBook {
       case NO_ROOM, SET_WAITS, KEPT_APART, TAKEN_OUT -> true;
       default -> false;
     };
-  }
-
-  private static void place(
-      Asked asked, Wish wish, Set<String> standing, List<LoadAnswer.PlacedUnit> units) {
-    UnitKind kind = asked.kind();
-    for (int number = 1; number <= Math.min(wish.units(asked), MOST_OF_A_KIND); number++) {
-      List<String> ids = pieceIds(kind, wish, number);
-      if (standing.containsAll(ids)) {
-        units.add(new LoadAnswer.PlacedUnit(ids));
-      }
-    }
   }
 }

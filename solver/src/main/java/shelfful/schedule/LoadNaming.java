@@ -1,6 +1,5 @@
 package shelfful.schedule;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.TreeMap;
 import shelfful.load.Layer;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
-import shelfful.load.Placement;
 import shelfful.schedule.RealFiring.Going;
 import shelfful.ware.Batch;
 import shelfful.ware.FiringKind;
@@ -57,14 +55,7 @@ final class LoadNaming {
    */
   Load named(LoadAnswer answer, Turnaround times) {
     Map<String, String> names = names(answer);
-    List<Layer> layers = new ArrayList<>();
-    for (Layer layer : answer.load().layers()) {
-      List<Placement> placements =
-          layer.placements().stream()
-              .map(placement -> placement.named(id -> name(names, id)))
-              .toList();
-      layers.add(layer.holding(placements));
-    }
+    List<Layer> layers = Renaming.layers(answer.load(), names::get);
     LoadRequest asked =
         new LoadRequest(
             request.studio(),
@@ -104,11 +95,5 @@ final class LoadNaming {
       }
     }
     return names;
-  }
-
-  /** A lid beside its pot is named after it. */
-  private static String name(Map<String, String> names, String pieceId) {
-    String pot = pieceId.endsWith("-lid") ? pieceId.substring(0, pieceId.length() - 4) : pieceId;
-    return names.get(pot) + pieceId.substring(pot.length());
   }
 }

@@ -62,14 +62,13 @@ final class RoomBook {
     usage = other.usage;
     refused = other.refused;
     formOf = other.formOf;
-    int forms = Arrays.stream(formOf).max().orElse(0) + 1;
     goesIn = new int[other.goesIn.length][FiringKind.values().length];
     RoomFactors[][] learned = new RoomFactors[goesIn.length][FiringKind.values().length];
     for (int kiln = 0; kiln < goesIn.length; kiln++) {
       for (FiringKind kind : FiringKind.values()) {
         int guess = SEARCHED_GUESS.get(kind);
         goesIn[kiln][kind.ordinal()] = guess;
-        learned[kiln][kind.ordinal()] = new RoomFactors(forms, guess);
+        learned[kiln][kind.ordinal()] = new RoomFactors(forms(), guess);
       }
     }
     factors = Optional.of(learned);
@@ -90,6 +89,10 @@ final class RoomBook {
       forms[kind.index()] = numbers.computeIfAbsent(parts, any -> numbers.size());
     }
     return forms;
+  }
+
+  private int forms() {
+    return Arrays.stream(formOf).max().orElse(0) + 1;
   }
 
   /**
@@ -145,7 +148,7 @@ final class RoomBook {
   }
 
   private void learn(RoomFactors learned, KilnProgram program, Map<UnitKind, Integer> in) {
-    double[] estimates = new double[Arrays.stream(formOf).max().orElse(0) + 1];
+    double[] estimates = new double[forms()];
     in.forEach(
         (kind, units) ->
             estimates[formOf[kind.index()]] += (double) units * estimate(kind, program.kiln()));

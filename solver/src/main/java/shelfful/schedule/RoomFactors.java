@@ -13,7 +13,7 @@ import org.apache.commons.math3.linear.RealVector;
  * can be, and no further from 1 than that is worth (ridge regression: Hoerl and Kennard 1970).
  */
 final class RoomFactors {
-  /** How far a factor must be from 1 to weigh as much as a load that is off by a tenth of it. */
+  /** A factor that is 1 more or less than 1 weighs as much as a load that is off by a tenth. */
   private static final double HOLD = 0.1;
 
   private static final double LEAST = 0.4;

@@ -5,7 +5,6 @@ import shelfful.app.PlanAround;
 import shelfful.edit.Edit;
 import shelfful.edit.WorkPlan;
 import shelfful.inspect.InspectedLoad;
-import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
 import shelfful.load.KeptSetting;
 import shelfful.load.Load;
@@ -56,9 +55,7 @@ final class Remedies {
             load.layers(),
             load.posts(),
             load.leftOut());
-    return new Inspector().inspect(asked) instanceof Inspection.Passed passed
-        ? Optional.of(passed.load())
-        : Optional.empty();
+    return new Inspector().inspect(asked).passed();
   }
 
   /** Refuses a remedy for a plan that has changed, or one that would move what is held. */
