@@ -10,36 +10,68 @@ final class DearestContents {
 
   private final ChoiceProblem problem;
   private final double[] prices;
-  private final List<List<KnownLayer>> under = new ArrayList<>();
-  private final List<List<KnownLayer>> onTop = new ArrayList<>();
+  private final List<Shelf> under = new ArrayList<>();
+  private final List<Shelf> onTop = new ArrayList<>();
+
+  /** Values of the few that were found last, the dearest first. */
+  private final double[] values = new double[FEW + 1];
 
   DearestContents(ChoiceProblem problem, LayerPool pool, double[] prices) {
     this.problem = problem;
     this.prices = prices;
-    Comparator<KnownLayer> dearestFirst =
-        Comparator.comparingDouble(layer -> -layer.priced(prices));
     for (int spot = 0; spot < problem.spots(); spot++) {
-      List<KnownLayer> below = new ArrayList<>(pool.under(spot));
-      List<KnownLayer> any = new ArrayList<>(pool.onTop(spot));
+      List<Offer> below = offers(pool.under(spot));
+      List<Offer> any = offers(pool.onTop(spot));
       any.addAll(below);
-      below.sort(dearestFirst);
-      any.sort(dearestFirst);
-      under.add(below);
-      onTop.add(any);
+      under.add(new Shelf(below, problem.classes()));
+      onTop.add(new Shelf(any, problem.classes()));
     }
   }
 
-  private List<KnownLayer> at(int spot, boolean top) {
+  private List<Offer> offers(List<KnownLayer> known) {
+    List<Offer> offers = new ArrayList<>(known.size());
+    for (KnownLayer layer : known) {
+      offers.add(new Offer(layer, layer.priced(prices)));
+    }
+    return offers;
+  }
+
+  /** A content and what it costs when nothing is bought yet. */
+  private record Offer(KnownLayer layer, double price) {}
+
+  /** What is on offer for one place, with what is known of each height class. */
+  private static final class Shelf {
+    final List<Offer> offers;
+    final boolean[] known;
+
+    /** The price of the dearest content that is no taller. */
+    final double[] most;
+
+    Shelf(List<Offer> offers, int classes) {
+      this.offers = offers;
+      this.known = new boolean[classes];
+      this.most = new double[classes];
+      offers.sort(Comparator.comparingDouble(offer -> -offer.price()));
+      for (Offer offer : offers) {
+        int own = offer.layer().heightClass();
+        known[own] = true;
+        most[own] = Math.max(most[own], offer.price());
+      }
+      for (int k = 1; k < classes; k++) {
+        most[k] = Math.max(most[k], most[k - 1]);
+      }
+    }
+  }
+
+  private Shelf at(int spot, boolean top) {
     return (top ? onTop : under).get(spot);
   }
 
   /** Whether any content of a column's shelves is just this tall. */
   boolean isKnown(int column, int heightClass, boolean top) {
     for (int spot : problem.columns().get(column).spots()) {
-      for (KnownLayer layer : at(spot, top)) {
-        if (layer.heightClass() == heightClass) {
-          return true;
-        }
+      if (at(spot, top).known[heightClass]) {
+        return true;
       }
     }
     return false;
@@ -47,12 +79,7 @@ final class DearestContents {
 
   /** The price of the dearest content that is no taller than asked; 0 when there is none. */
   double most(int spot, int heightClass, boolean top) {
-    for (KnownLayer layer : at(spot, top)) {
-      if (layer.heightClass() <= heightClass) {
-        return layer.priced(prices);
-      }
-    }
-    return 0;
+    return at(spot, top).most[heightClass];
   }
 
   /**
@@ -61,41 +88,42 @@ final class DearestContents {
    * @param used how many of each kind are bought already
    */
   List<KnownLayer> few(int spot, int heightClass, boolean top, int[] used) {
-    List<KnownLayer> few = new ArrayList<>();
-    List<Double> values = new ArrayList<>();
-    for (KnownLayer layer : at(spot, top)) {
-      boolean enough = few.size() == FEW;
-      double last = enough ? values.get(FEW - 1) : Double.NEGATIVE_INFINITY;
-      if (enough && layer.priced(prices) <= last) {
+    List<KnownLayer> few = new ArrayList<>(FEW + 1);
+    for (Offer offer : at(spot, top).offers) {
+      double last = few.size() == FEW ? values[FEW - 1] : Double.NEGATIVE_INFINITY;
+      if (offer.price() <= last) {
         break;
       }
-      double value = layer.heightClass() > heightClass ? last : still(layer, used);
-      if (value > last) {
-        insert(layer, value, few, values);
+      if (offer.layer().heightClass() <= heightClass) {
+        double value = still(offer.layer(), used);
+        if (value > last) {
+          insert(offer.layer(), value, few);
+        }
       }
     }
     return few;
   }
 
-  private static void insert(
-      KnownLayer layer, double value, List<KnownLayer> few, List<Double> values) {
+  private void insert(KnownLayer layer, double value, List<KnownLayer> few) {
     int at = few.size();
-    while (at > 0 && values.get(at - 1) < value) {
+    while (at > 0 && values[at - 1] < value) {
+      values[at] = values[at - 1];
       at--;
     }
     few.add(at, layer);
-    values.add(at, value);
+    values[at] = value;
     if (few.size() > FEW) {
       few.remove(FEW);
-      values.remove(FEW);
     }
   }
 
   private double still(KnownLayer layer, int[] used) {
+    int[] kinds = layer.kinds();
+    int[] each = layer.each();
     double value = 0;
-    for (int kind = 0; kind < used.length; kind++) {
-      int left = Math.max(0, problem.worth().most(kind) - used[kind]);
-      value += prices[kind] * Math.min(left, layer.counts()[kind]);
+    for (int i = 0; i < kinds.length; i++) {
+      int left = Math.max(0, problem.worth().most(kinds[i]) - used[kinds[i]]);
+      value += prices[kinds[i]] * Math.min(left, each[i]);
     }
     return value;
   }

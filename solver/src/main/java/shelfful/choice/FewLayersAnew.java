@@ -2,7 +2,6 @@ package shelfful.choice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -17,18 +16,13 @@ public final class FewLayersAnew {
   /** So many choices that cannot stand are enough. */
   private static final int MOST_REFUSED = 30;
 
-  private final KindWorth worth;
   private final LayerPool pool;
-  private final int[] used;
+  private final WorthOfMore more;
   private final long[] roomLeft;
   private final List<OpenLevel> levels;
-  private final Candidate[] now;
-  private final Candidate[] best;
-  private final Candidate[][] candidates;
-
-  /** For each kind what one piece more, two more ... are worth while so many are used. */
-  private final double[][] more;
-
+  private final KnownLayer[] now;
+  private final KnownLayer[] best;
+  private final LevelOffers[] offers;
   private double bestWorth;
   private boolean found;
   private Predicate<List<KnownLayer>> canStand;
@@ -42,27 +36,14 @@ public final class FewLayersAnew {
    */
   public FewLayersAnew(
       KindWorth worth, LayerPool pool, List<OpenLevel> levels, int[] used, long[] roomLeft) {
-    this.worth = worth;
     this.pool = pool;
     this.levels = List.copyOf(levels);
-    this.used = used.clone();
+    this.more = new WorthOfMore(worth, used);
     this.roomLeft = roomLeft.clone();
-    this.now = new Candidate[levels.size()];
-    this.best = new Candidate[levels.size()];
-    this.candidates = new Candidate[levels.size()][];
-    this.more = new double[used.length][];
-    for (int kind = 0; kind < used.length; kind++) {
-      more[kind] = new double[worth.most(kind) + 1];
-      reckon(kind);
-    }
+    this.now = new KnownLayer[levels.size()];
+    this.best = new KnownLayer[levels.size()];
+    this.offers = new LevelOffers[levels.size()];
   }
-
-  /**
-   * A content for an open level.
-   *
-   * @param first what it adds before any other is chosen: never less than what it adds later
-   */
-  private record Candidate(KnownLayer layer, long takes, double first) {}
 
   /**
    * The contents by open level, or null when none are worth more than asked.
@@ -84,29 +65,45 @@ public final class FewLayersAnew {
       double atLeast, List<int[]> not, Predicate<List<KnownLayer>> canStand) {
     this.canStand = canStand;
     this.refused = 0;
-    for (int level = 0; level < candidates.length; level++) {
-      candidates[level] = candidates(levels.get(level));
-    }
     bestWorth = atLeast;
-    choose(0, worth.of(used), not);
-    return found ? layers(best) : null;
+    double had = more.ofUsed();
+    offer(had);
+    choose(0, had, not);
+    return found ? List.of(best) : null;
   }
 
-  private Candidate[] candidates(OpenLevel level) {
-    List<Candidate> fitting = new ArrayList<>();
+  /**
+   * Looks out what each level may be given, and leaves out what can be no part of a better load.
+   */
+  private void offer(double had) {
+    List<List<KnownLayer>> fitting = levels.stream().map(this::fitting).toList();
+    double[] most = new double[levels.size()];
+    double all = had;
+    for (int level = 0; level < most.length; level++) {
+      most[level] = fitting.get(level).stream().mapToDouble(more::of).max().orElse(0);
+      all += most[level];
+    }
+    for (int level = 0; level < most.length; level++) {
+      double least = bestWorth - (all - most[level]);
+      List<KnownLayer> useful =
+          fitting.get(level).stream().filter(layer -> more.of(layer) > least).toList();
+      offers[level] = new LevelOffers(levels.get(level), useful, more);
+    }
+  }
+
+  private List<KnownLayer> fitting(OpenLevel level) {
+    List<KnownLayer> fitting = new ArrayList<>();
     collect(pool.under(level.spot()), level, fitting);
     if (level.onTop()) {
       collect(pool.onTop(level.spot()), level, fitting);
     }
-    fitting.sort(Comparator.comparingDouble(candidate -> -candidate.first()));
-    return fitting.toArray(new Candidate[0]);
+    return fitting;
   }
 
-  private void collect(List<KnownLayer> known, OpenLevel level, List<Candidate> fitting) {
+  private void collect(List<KnownLayer> known, OpenLevel level, List<KnownLayer> fitting) {
     for (KnownLayer layer : known) {
-      long takes = level.takes(layer);
-      if (fits(level, takes)) {
-        fitting.add(new Candidate(layer, takes, adds(layer)));
+      if (fits(level, level.takes(layer))) {
+        fitting.add(layer);
       }
     }
   }
@@ -120,39 +117,28 @@ public final class FewLayersAnew {
     return true;
   }
 
-  /** What a content adds to what is used now. */
-  private double adds(KnownLayer layer) {
-    int[] kinds = layer.kinds();
-    int[] each = layer.each();
-    double sum = 0;
-    for (int i = 0; i < kinds.length; i++) {
-      double[] gains = more[kinds[i]];
-      sum += gains[Math.min(each[i], gains.length - 1)];
-    }
-    return sum;
-  }
-
   private void choose(int at, double had, List<int[]> not) {
     OpenLevel level = levels.get(at);
+    LevelOffers here = offers[at];
     boolean last = at == levels.size() - 1;
     double later = 0;
     for (int l = at + 1; l < levels.size(); l++) {
-      later += candidates[l].length == 0 ? 0 : candidates[l][0].first();
+      later += offers[l].most(more);
     }
     int tried = 0;
-    for (Candidate candidate : candidates[at]) {
-      // Candidates are in the order of what they were worth at first; later they are worth less.
-      if (had + candidate.first() + later <= bestWorth
+    for (int i = 0; i < here.size(); i++) {
+      // They are in the order of what they were worth at first; later they are worth less.
+      if (had + here.first[i] + later <= bestWorth
           || !last && levels.size() > 2 && tried == DEAREST
           || refused == MOST_REFUSED) {
         break;
       }
-      double sum = had + adds(candidate.layer());
-      if (sum + later <= bestWorth || !fits(level, candidate.takes())) {
+      double sum = had + here.adds(i, more);
+      if (sum + later <= bestWorth || !fits(level, here.takes[i])) {
         continue;
       }
       tried++;
-      now[at] = candidate;
+      now[at] = here.layers[i];
       if (last) {
         if (!isAllOf(not) && stands()) {
           found = true;
@@ -160,49 +146,32 @@ public final class FewLayersAnew {
           System.arraycopy(now, 0, best, 0, now.length);
         }
       } else {
-        take(level, candidate, 1);
+        take(level, here, i, 1);
         choose(at + 1, sum, not);
-        take(level, candidate, -1);
+        take(level, here, i, -1);
       }
     }
   }
 
   private boolean stands() {
-    boolean stands = canStand.test(layers(now));
+    boolean stands = canStand.test(List.of(now));
     refused += stands ? 0 : 1;
     return stands;
   }
 
-  private static List<KnownLayer> layers(Candidate[] chosen) {
-    return Arrays.stream(chosen).map(Candidate::layer).toList();
-  }
-
   private boolean isAllOf(List<int[]> contents) {
     for (int level = 0; level < now.length; level++) {
-      if (!Arrays.equals(now[level].layer().counts(), contents.get(level))) {
+      if (!Arrays.equals(now[level].counts(), contents.get(level))) {
         return false;
       }
     }
     return true;
   }
 
-  private void take(OpenLevel level, Candidate candidate, int times) {
-    int[] kinds = candidate.layer().kinds();
-    int[] each = candidate.layer().each();
-    for (int i = 0; i < kinds.length; i++) {
-      used[kinds[i]] += times * each[i];
-      reckon(kinds[i]);
-    }
+  private void take(OpenLevel level, LevelOffers offered, int content, int times) {
+    more.use(offered.layers[content], times);
     for (int path : level.paths()) {
-      roomLeft[path] -= times * candidate.takes();
-    }
-  }
-
-  private void reckon(int kind) {
-    double[] gains = more[kind];
-    double had = worth.of(kind, used[kind]);
-    for (int count = 0; count < gains.length; count++) {
-      gains[count] = worth.of(kind, used[kind] + count) - had;
+      roomLeft[path] -= times * offered.takes[content];
     }
   }
 }

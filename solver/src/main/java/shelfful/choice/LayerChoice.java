@@ -234,8 +234,10 @@ public final class LayerChoice {
   }
 
   private void count(KnownLayer layer, int times) {
-    for (int kind = 0; kind < used.length; kind++) {
-      used[kind] += times * layer.counts()[kind];
+    int[] kinds = layer.kinds();
+    int[] each = layer.each();
+    for (int i = 0; i < kinds.length; i++) {
+      used[kinds[i]] += times * each[i];
     }
   }
 }

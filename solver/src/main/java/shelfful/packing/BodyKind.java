@@ -43,12 +43,20 @@ public record BodyKind(
 
   /** Whether turning it changes nothing: foot and parts are discs about the body's axis. */
   public boolean isRound() {
-    return isAxial(foot) && parts.stream().allMatch(part -> isAxial(part.shape()));
+    boolean round = isAxial(foot);
+    for (Part part : parts) {
+      round &= isAxial(part.shape());
+    }
+    return round;
   }
 
   /** How far any part reaches, at most, from the body's origin, mm. */
   double reach() {
-    return parts.stream().mapToDouble(part -> part.shape().reach()).max().orElseThrow();
+    double reach = 0;
+    for (Part part : parts) {
+      reach = Math.max(reach, part.shape().reach());
+    }
+    return reach;
   }
 
   private static boolean isAxial(Shape shape) {

@@ -1,6 +1,5 @@
 package shelfful.packing;
 
-import java.util.ArrayList;
 import java.util.List;
 import shelfful.geometry.Disc;
 import shelfful.geometry.DiscBound;
@@ -33,6 +32,10 @@ final class ShelfModel {
   final int[][] partPairs;
 
   ShelfModel(ShelfQuestion question) {
+    this(question, new KindPairs());
+  }
+
+  ShelfModel(ShelfQuestion question, KindPairs pairs) {
     this.question = question;
     this.kinds = question.kinds().size();
     this.bodies = question.bodies();
@@ -52,7 +55,7 @@ final class ShelfModel {
     this.roundBodies = number();
     for (int i = 0; i < kinds; i++) {
       for (int j = 0; j < kinds; j++) {
-        pair(i, j);
+        pair(i, j, pairs);
       }
     }
     this.hull = smallestHull(question.space().rooms());
@@ -73,50 +76,13 @@ final class ShelfModel {
     return rounds;
   }
 
-  private void pair(int i, int j) {
-    List<Part> first = question.kinds().get(i).parts();
-    List<Part> second = question.kinds().get(j).parts();
-    List<Integer> pairs = new ArrayList<>();
-    double widest = -1;
-    required[i * kinds + j] = question.required(i, j);
-    for (int a = 0; a < first.size(); a++) {
-      for (int b = 0; b < second.size(); b++) {
-        if (first.get(a).sharesHeightWith(second.get(b).from(), second.get(b).to())) {
-          pairs.add(a);
-          pairs.add(b);
-          double radii = first.get(a).shape().outerRadius() + second.get(b).shape().outerRadius();
-          widest = Math.max(widest, radii + required[i * kinds + j]);
-        }
-      }
-    }
-    partPairs[i * kinds + j] = notCovered(first, second, pairs);
-    axisDistance[i * kinds + j] = widest;
-  }
-
-  /** The pairs that can be the nearest: those not covered by another pair of the list. */
-  private static int[] notCovered(List<Part> first, List<Part> second, List<Integer> pairs) {
-    List<Integer> kept = new ArrayList<>();
-    for (int p = 0; p < pairs.size(); p += 2) {
-      boolean covered = false;
-      for (int q = 0; q < pairs.size() && !covered; q += 2) {
-        boolean covers =
-            Dominance.covers(first.get(pairs.get(q)).shape(), first.get(pairs.get(p)).shape())
-                && Dominance.covers(
-                    second.get(pairs.get(q + 1)).shape(), second.get(pairs.get(p + 1)).shape());
-        boolean mutual =
-            covers
-                && Dominance.covers(
-                    first.get(pairs.get(p)).shape(), first.get(pairs.get(q)).shape())
-                && Dominance.covers(
-                    second.get(pairs.get(p + 1)).shape(), second.get(pairs.get(q + 1)).shape());
-        covered = covers && p != q && (!mutual || q < p);
-      }
-      if (!covered) {
-        kept.add(pairs.get(p));
-        kept.add(pairs.get(p + 1));
-      }
-    }
-    return kept.stream().mapToInt(Integer::intValue).toArray();
+  private void pair(int i, int j, KindPairs pairs) {
+    List<BodyKind> all = question.kinds();
+    KindPairs.Parts parts = pairs.of(all.get(i), all.get(j));
+    double gap = question.required(i, j);
+    required[i * kinds + j] = gap;
+    partPairs[i * kinds + j] = parts.nearest();
+    axisDistance[i * kinds + j] = parts.none() ? -1 : parts.widest() + gap;
   }
 
   private static DiscBound smallestHull(List<Room> rooms) {

@@ -19,6 +19,7 @@ import java.util.function.BooleanSupplier;
 public final class ShelfPacker {
   private final BooleanSupplier stop;
   private final EarlyRefusal refusals = new EarlyRefusal(new Extents());
+  private final KindPairs pairs = new KindPairs();
   private long minimisations;
 
   /** A packer that is never stopped. */
@@ -50,7 +51,7 @@ public final class ShelfPacker {
     if (refusal.isPresent()) {
       return new DoesNotFit(refusal.get());
     }
-    ShelfSearch search = new ShelfSearch(new ShelfModel(question), seed, stop);
+    ShelfSearch search = new ShelfSearch(new ShelfModel(question, pairs), seed, stop);
     Packed found = search.run(effort, near);
     minimisations += search.minimisations();
     return found != null ? found : new DoesNotFit(Cause.NOT_FOUND);

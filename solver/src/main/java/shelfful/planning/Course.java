@@ -10,13 +10,17 @@ import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 
 /**
- * How a budget is spent: first every column plan is tried, then the best goes on in a hurry, then
- * with patience. In time two desks with seeds of their own work side by side and meet after every
- * round; in steps one works alone, so that the outcome is repeatable.
+ * How a budget is spent: first every column plan is tried, those that come out nearly alike again;
+ * then the best goes on in a hurry, then with patience. In time two desks with seeds of their own
+ * work side by side and meet after every round; in steps one works alone, so that the outcome is
+ * repeatable.
  */
 final class Course {
-  /** How much of the budget goes into finding out which column plan is best. */
+  /** How much of the budget goes into the first trial of all column plans together. */
   private static final double TRIAL_SHARE = 0.3;
+
+  /** The second trial, of plans that come out nearly alike, is so much of the first. */
+  private static final double SECOND_TRIAL = 0.5;
 
   /**
    * How much of the rest goes into the quick search; what is left retries what was refused in a
@@ -24,6 +28,8 @@ final class Course {
    */
   private static final double QUICK_SHARE = 0.6;
 
+  private static final int TRIALS = 2;
+  private static final int THREADS = 2;
   private static final int ROUNDS = 8;
   private static final int HASTY_ROUNDS = 5;
 
@@ -37,12 +43,15 @@ final class Course {
 
   void inSteps(List<PlanDesk> desks, SearchBudget budget) {
     SearchBudget left = budget;
-    if (desks.size() > 1) {
-      SearchBudget each = budget.share(TRIAL_SHARE / desks.size());
-      for (PlanDesk desk : desks) {
-        search(desk, each, 0);
+    SearchBudget each = budget.share(TRIAL_SHARE / desks.size());
+    List<PlanDesk> open = desks;
+    for (int trial = 0; trial < TRIALS && open.size() > 1; trial++) {
+      for (PlanDesk desk : open) {
+        search(desk, each, -trial);
         left = left.without(each);
       }
+      each = each.share(SECOND_TRIAL);
+      open = nearlyAlike(open);
     }
     PlanDesk desk = lead.desk();
     SearchBudget quick = left.share(QUICK_SHARE);
@@ -52,11 +61,16 @@ final class Course {
   }
 
   void inTime(List<PlanDesk> desks, UnaryOperator<PlanDesk> another, SearchBudget budget) {
-    ExecutorService workers = Executors.newFixedThreadPool(2, Course::worker);
+    ExecutorService workers = Executors.newFixedThreadPool(THREADS, Course::worker);
     try {
-      if (desks.size() > 1) {
-        SearchBudget each = budget.share(TRIAL_SHARE * 2 / (desks.size() + 1));
-        together(workers, desks.stream().map(desk -> search(desk, each)).toList());
+      List<PlanDesk> open = desks;
+      SearchBudget each = budget.share(TRIAL_SHARE * THREADS / (desks.size() + 1));
+      for (int trial = 0; trial < TRIALS && open.size() > 1; trial++) {
+        SearchBudget share = each;
+        int round = -trial;
+        together(workers, open.stream().map(desk -> tried(desk, share, round)).toList());
+        each = each.anew().share(SECOND_TRIAL);
+        open = nearlyAlike(open);
       }
       PlanDesk first = lead.desk();
       PlanDesk second = another.apply(first);
@@ -83,8 +97,13 @@ final class Course {
     return thread;
   }
 
-  private Runnable search(PlanDesk desk, SearchBudget budget) {
-    return () -> search(desk, budget, 0);
+  private Runnable tried(PlanDesk desk, SearchBudget budget, int round) {
+    return () -> search(desk, budget.anew(), round);
+  }
+
+  private List<PlanDesk> nearlyAlike(List<PlanDesk> desks) {
+    Merit best = lead.desk().merit();
+    return desks.stream().filter(desk -> desk.merit().isNearly(best)).toList();
   }
 
   private void search(PlanDesk desk, SearchBudget budget, int round) {

@@ -12,6 +12,9 @@ import java.util.Comparator;
  * @param layers shelves used
  */
 record Merit(int broken, int mustGoWaiting, long worth, int layers) implements Comparable<Merit> {
+  /** Of two column plans tried for two seconds, one that is further behind seldom catches up. */
+  private static final double NEARLY = 0.99;
+
   private static final Comparator<Merit> BEST_LAST =
       Comparator.comparingInt((Merit merit) -> -merit.broken)
           .thenComparingInt(merit -> -merit.mustGoWaiting)
@@ -34,6 +37,15 @@ record Merit(int broken, int mustGoWaiting, long worth, int layers) implements C
       layers += sketch.levels(spot.column()) * judge.stand().shelvesAt(spot);
     }
     return new Merit(judge.judge(sketch).broken(), waiting, worth, layers);
+  }
+
+  /**
+   * Whether more search may well turn it round: as little broken or waiting, worth nearly as much.
+   */
+  boolean isNearly(Merit best) {
+    return broken == best.broken
+        && mustGoWaiting <= best.mustGoWaiting
+        && worth >= NEARLY * best.worth;
   }
 
   @Override

@@ -7,12 +7,14 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 public final class SearchBudget {
   private final long steps;
   private final LongSupplier clock;
+  private final long millis;
   private final long until;
 
-  private SearchBudget(long steps, LongSupplier clock, long until) {
+  private SearchBudget(long steps, LongSupplier clock, long millis) {
     this.steps = steps;
     this.clock = clock;
-    this.until = until;
+    this.millis = millis;
+    this.until = clock.getAsLong() + millis;
   }
 
   /** So many steps of the search; 0 gives the first load only. */
@@ -26,7 +28,7 @@ public final class SearchBudget {
    * @param clock in milliseconds, only ever growing
    */
   public static SearchBudget ofMillis(long millis, LongSupplier clock) {
-    return new SearchBudget(-1, clock, clock.getAsLong() + millis);
+    return new SearchBudget(-1, clock, millis);
   }
 
   boolean isInSteps() {
@@ -46,6 +48,11 @@ public final class SearchBudget {
     return isInSteps()
         ? ofSteps(Math.round(steps * share))
         : ofMillis(Math.round(Math.max(0, millisLeft()) * share), clock);
+  }
+
+  /** So much again, a time from now on. */
+  SearchBudget anew() {
+    return new SearchBudget(steps, clock, millis);
   }
 
   /** What is left when a share of the steps is spent; a time runs by itself. */

@@ -42,6 +42,35 @@ class FewLayersAnewTest {
   }
 
   @Test
+  void findsTheBestThreeAsTryingAllDoes() {
+    for (int seed = 0; seed < 200; seed++) {
+      SmallChoice small = new SmallChoice(seed, 6);
+      KindWorth worth = small.problem.worth();
+      OpenLevel level = new OpenLevel(0, false, TAKES, 0, new int[] {0});
+      long room = 250_000 + 10_000L * (seed % 20);
+      List<KnownLayer> known = small.pool.under(0);
+      double best = 0;
+      for (KnownLayer a : known) {
+        for (KnownLayer b : known) {
+          for (KnownLayer c : known) {
+            boolean fits = level.takes(a) + level.takes(b) + level.takes(c) <= room;
+            best = fits ? Math.max(best, worth.of(sum(new int[3], a, b, c))) : best;
+          }
+        }
+      }
+      List<KnownLayer> found =
+          new FewLayersAnew(
+                  worth, small.pool, List.of(level, level, level), new int[3], new long[] {room})
+              .better(0, List.of(new int[3], new int[3], new int[3]));
+      double here = 0;
+      if (found != null) {
+        here = worth.of(sum(new int[3], found.get(0), found.get(1), found.get(2)));
+      }
+      assertThat(here).as("seed %d", seed).isCloseTo(best, within(1e-9));
+    }
+  }
+
+  @Test
   void keepsToTheRoomOfEveryWayUp() {
     for (int seed = 0; seed < 100; seed++) {
       SmallChoice small = new SmallChoice(seed, 12);
@@ -97,10 +126,12 @@ class FewLayersAnewTest {
     assertThat(refused).isPositive();
   }
 
-  private static int[] sum(int[] used, KnownLayer a, KnownLayer b) {
+  private static int[] sum(int[] used, KnownLayer... layers) {
     int[] sum = used.clone();
-    for (int kind = 0; kind < sum.length; kind++) {
-      sum[kind] += a.counts()[kind] + b.counts()[kind];
+    for (KnownLayer layer : layers) {
+      for (int kind = 0; kind < sum.length; kind++) {
+        sum[kind] += layer.counts()[kind];
+      }
     }
     return sum;
   }

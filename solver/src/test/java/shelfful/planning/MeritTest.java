@@ -25,6 +25,16 @@ class MeritTest {
   }
 
   @Test
+  void nearlyAsGoodIsWithinAHundredthOfTheWorthAndNothingElseWorse() {
+    Merit best = new Merit(0, 1, 10_000, 5);
+    assertThat(new Merit(0, 1, 9_900, 9).isNearly(best)).isTrue();
+    assertThat(best.isNearly(best)).isTrue();
+    assertThat(new Merit(0, 1, 9_899, 5).isNearly(best)).isFalse();
+    assertThat(new Merit(0, 2, 10_000, 5).isNearly(best)).isFalse();
+    assertThat(new Merit(1, 1, 10_000, 5).isNearly(best)).isFalse();
+  }
+
+  @Test
   void aSketchIsWorthWhatStandsInIt() {
     Bench bench =
         Bench.of(

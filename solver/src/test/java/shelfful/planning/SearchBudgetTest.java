@@ -22,6 +22,17 @@ class SearchBudgetTest {
   }
 
   @Test
+  void whatBeginsLaterHasAsMuch() {
+    AtomicLong now = new AtomicLong(1000);
+    SearchBudget budget = SearchBudget.ofMillis(500, now::get);
+    now.set(1500);
+    assertThat(budget.isSpent()).isTrue();
+    assertThat(budget.anew().termination().getMillisecondsSpentLimit()).isEqualTo(500);
+    assertThat(SearchBudget.ofSteps(7).anew().termination().getScoreCalculationCountLimit())
+        .isEqualTo(7);
+  }
+
+  @Test
   void timeRunsByItself() {
     AtomicLong now = new AtomicLong(1000);
     SearchBudget budget = SearchBudget.ofMillis(500, now::get);
