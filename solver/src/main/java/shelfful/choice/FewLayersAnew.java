@@ -76,23 +76,25 @@ public final class FewLayersAnew {
    * Looks out what each level may be given, and leaves out what can be no part of a better load.
    */
   private void offer(double had) {
-    List<List<KnownLayer>> fitting = levels.stream().map(this::fitting).toList();
+    List<List<LevelOffers.Offer>> fitting = levels.stream().map(this::fitting).toList();
     double[] most = new double[levels.size()];
     double all = had;
     for (int level = 0; level < most.length; level++) {
-      most[level] = fitting.get(level).stream().mapToDouble(more::of).max().orElse(0);
+      for (LevelOffers.Offer offer : fitting.get(level)) {
+        most[level] = Math.max(most[level], offer.first());
+      }
       all += most[level];
     }
     for (int level = 0; level < most.length; level++) {
       double least = bestWorth - (all - most[level]);
-      List<KnownLayer> useful =
-          fitting.get(level).stream().filter(layer -> more.of(layer) > least).toList();
+      List<LevelOffers.Offer> useful = fitting.get(level);
+      useful.removeIf(offer -> offer.first() <= least);
       offers[level] = new LevelOffers(levels.get(level), useful, more);
     }
   }
 
-  private List<KnownLayer> fitting(OpenLevel level) {
-    List<KnownLayer> fitting = new ArrayList<>();
+  private List<LevelOffers.Offer> fitting(OpenLevel level) {
+    List<LevelOffers.Offer> fitting = new ArrayList<>();
     collect(pool.under(level.spot()), level, fitting);
     if (level.onTop()) {
       collect(pool.onTop(level.spot()), level, fitting);
@@ -100,10 +102,10 @@ public final class FewLayersAnew {
     return fitting;
   }
 
-  private void collect(List<KnownLayer> known, OpenLevel level, List<KnownLayer> fitting) {
+  private void collect(List<KnownLayer> known, OpenLevel level, List<LevelOffers.Offer> fitting) {
     for (KnownLayer layer : known) {
       if (fits(level, level.takes(layer))) {
-        fitting.add(layer);
+        fitting.add(new LevelOffers.Offer(layer, more.of(layer)));
       }
     }
   }

@@ -1,6 +1,6 @@
 package shelfful.choice;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -22,30 +22,25 @@ final class LevelOffers {
 
   private final int[] cells;
 
-  LevelOffers(OpenLevel level, List<KnownLayer> known, WorthOfMore more) {
-    int size = known.size();
-    double[] adds = new double[size];
-    Integer[] order = new Integer[size];
-    int count = 0;
-    for (int i = 0; i < size; i++) {
-      order[i] = i;
-      adds[i] = more.of(known.get(i));
-      count += known.get(i).kinds().length;
-    }
-    Arrays.sort(order, Comparator.comparingDouble(i -> -adds[i]));
+  LevelOffers(OpenLevel level, List<Offer> offers, WorthOfMore more) {
+    List<Offer> order = new ArrayList<>(offers);
+    order.sort(Comparator.comparingDouble(offer -> -offer.first()));
+    int size = order.size();
     layers = new KnownLayer[size];
     takes = new long[size];
     first = new double[size];
     starts = new int[size + 1];
-    cells = new int[count];
+    cells = new int[order.stream().mapToInt(offer -> offer.layer().kinds().length).sum()];
     for (int i = 0; i < size; i++) {
-      KnownLayer layer = known.get(order[i]);
-      layers[i] = layer;
-      takes[i] = level.takes(layer);
-      first[i] = adds[order[i]];
-      starts[i + 1] = more.cells(layer, cells, starts[i]);
+      layers[i] = order.get(i).layer();
+      takes[i] = level.takes(layers[i]);
+      first[i] = order.get(i).first();
+      starts[i + 1] = more.cells(layers[i], cells, starts[i]);
     }
   }
+
+  /** A content and what it adds before any other is chosen. */
+  record Offer(KnownLayer layer, double first) {}
 
   int size() {
     return first.length;

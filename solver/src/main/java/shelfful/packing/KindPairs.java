@@ -27,17 +27,9 @@ final class KindPairs {
   }
 
   Parts of(BodyKind first, BodyKind second) {
-    Map<BodyKind, Parts> others = known.get(first);
-    if (others == null) {
-      others = new IdentityHashMap<>();
-      known.put(first, others);
-    }
-    Parts parts = others.get(second);
-    if (parts == null) {
-      parts = sharingHeights(first.parts(), second.parts());
-      others.put(second, parts);
-    }
-    return parts;
+    return known
+        .computeIfAbsent(first, any -> new IdentityHashMap<>())
+        .computeIfAbsent(second, any -> sharingHeights(first.parts(), second.parts()));
   }
 
   private static Parts sharingHeights(List<Part> first, List<Part> second) {
