@@ -45,6 +45,26 @@ public final class KindWorth {
     return worth;
   }
 
+  /** What a content adds when so many of each kind are had. */
+  double adds(KnownLayer content, int[] had) {
+    int[] kinds = content.kinds();
+    int[] each = content.each();
+    double more = 0;
+    for (int i = 0; i < kinds.length; i++) {
+      double[] sum = sums[kinds[i]];
+      int from = had[kinds[i]];
+      if (from < sum.length - 1) {
+        more += sum[Math.min(from + each[i], sum.length - 1)] - sum[from];
+      }
+    }
+    return more;
+  }
+
+  /** What a content is worth where nothing else is. */
+  double alone(KnownLayer content) {
+    return adds(content, new int[sums.length]);
+  }
+
   /** What the worthiest piece is worth; 0 when there is none. */
   double dearest(int kind) {
     return of(kind, 1);

@@ -33,6 +33,11 @@ public final class KnownLayer {
     return counts;
   }
 
+  /** Whether it holds nothing. */
+  public boolean isEmpty() {
+    return kinds.length == 0;
+  }
+
   /** Index of the tallest kind's height among the height classes. */
   public int heightClass() {
     return heightClass;

@@ -142,7 +142,7 @@ final class PricedStacks {
 
   private double carrying(int c, int h) {
     double[] own = levels[c][levels[c].length - 1];
-    double best = own[h];
+    double best = topped(c, h);
     for (int used = leastLevel[c]; used <= h; used++) {
       double value = own[used];
       for (int upper : above.get(c)) {
@@ -156,30 +156,6 @@ final class PricedStacks {
   /** What a column and those on it can hold at most in so much height. */
   double value(int column, long height) {
     return height < 0 ? Double.NEGATIVE_INFINITY : values[column][Math.min(tall, units(height))];
-  }
-
-  /** The same when the column has a level already, so that those on it may be built at once. */
-  double more(int column, long height) {
-    double above = 0;
-    for (int upper : this.above.get(column)) {
-      above += value(upper, height);
-    }
-    return Math.max(value(column, height), above);
-  }
-
-  /** What so many levels of one column, each with posts on it, can hold at most in a height. */
-  double levels(int column, int most, long height) {
-    return height < 0
-        ? Double.NEGATIVE_INFINITY
-        : levels[column][Math.max(0, most)][Math.min(tall, units(height))];
-  }
-
-  double middle(int column, int heightClass) {
-    return middle[column][heightClass];
-  }
-
-  double top(int column, int heightClass) {
-    return top[column][heightClass];
   }
 
   /** What all columns together can hold at most. */
@@ -206,7 +182,14 @@ final class PricedStacks {
     StackColumn column = problem.columns().get(c);
     int l = levels[c].length - 1;
     int h = height;
-    if (above.get(c).isEmpty()) {
+    if (!above.get(c).isEmpty()) {
+      h = split(c, height);
+    }
+    if (h < height) {
+      for (int upper : above.get(c)) {
+        trace(upper, height - h, used);
+      }
+    } else {
       for (int k = 0; k < problem.classes(); k++) {
         int takes = units(column.top()[k]);
         if (takes <= h
@@ -216,13 +199,6 @@ final class PricedStacks {
           h -= takes;
           l--;
           break;
-        }
-      }
-    } else {
-      h = split(c, height);
-      if (h < height) {
-        for (int upper : above.get(c)) {
-          trace(upper, height - h, used);
         }
       }
     }

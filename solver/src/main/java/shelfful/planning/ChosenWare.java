@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import shelfful.choice.ChosenLevel;
 import shelfful.choice.KnownLayer;
+import shelfful.choice.LoadCheck;
 import shelfful.ware.Zone;
 
 /**
@@ -17,6 +18,11 @@ import shelfful.ware.Zone;
 final class ChosenWare {
   private final SketchJudge judge;
   private final boolean anyZones;
+  private final boolean someInSets;
+
+  /** By bundle, whether pieces of several lots must go in together. */
+  private final boolean[] inSet;
+
   private final List<List<Lot>> ofKind = new ArrayList<>();
 
   ChosenWare(SketchJudge judge) {
@@ -24,6 +30,10 @@ final class ChosenWare {
     List<Lot> lots = judge.ware().lots();
     this.anyZones =
         lots.stream().anyMatch(lot -> !lot.forbidden().isEmpty() || !lot.liked().isEmpty());
+    this.inSet = new boolean[judge.ware().bundles()];
+    int[] lotsOf = new int[inSet.length];
+    lots.forEach(lot -> inSet[lot.bundle()] = ++lotsOf[lot.bundle()] > 1);
+    this.someInSets = inSet.length < lots.size();
     for (WareKind kind : judge.ware().kinds()) {
       ofKind.add(
           lots.stream()
@@ -74,6 +84,37 @@ final class ChosenWare {
       }
     }
     return best == null ? null : best.sketch;
+  }
+
+  /**
+   * What levels are worth once pieces of split sets have made way for others of their kinds, or
+   * {@link LoadCheck#CANNOT_STAND}.
+   */
+  double worth(List<List<ChosenLevel>> levels) {
+    Given given = give(levels);
+    if (given == null) {
+      return LoadCheck.CANNOT_STAND;
+    }
+    return someInSets ? given.worth - lostToSets(given.sketch.placed()) : given.worth;
+  }
+
+  private double lostToSets(int[] placed) {
+    int[] whole = judge.leastOfBundles(placed);
+    double lost = 0;
+    for (List<Lot> lots : ofKind) {
+      int freed = 0;
+      for (Lot lot : lots) {
+        int split = placed[lot.index()] - whole[lot.bundle()];
+        lost += split * ChoiceTask.worth(lot);
+        freed += split;
+      }
+      for (Lot lot : lots) {
+        int more = inSet[lot.bundle()] ? 0 : Math.min(freed, lot.size() - placed[lot.index()]);
+        lost -= more * ChoiceTask.worth(lot);
+        freed -= more;
+      }
+    }
+    return lost;
   }
 
   private Given give(List<List<ChosenLevel>> levels) {

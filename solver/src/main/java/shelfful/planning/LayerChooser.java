@@ -1,24 +1,36 @@
 package shelfful.planning;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import shelfful.choice.ChoiceProblem;
 import shelfful.choice.ChosenLevel;
-import shelfful.choice.LayerChoice;
+import shelfful.choice.KnownLayer;
+import shelfful.choice.LayersWalk;
 import shelfful.choice.Prices;
 
 /**
- * Makes whole loads of the layers met so far: settles a price for each kind of ware, and chooses
- * the layers that are worth most together.
+ * Makes whole loads of the layers met so far: settles a price for each kind of ware, and walks on
+ * from the last load made of them.
  */
 final class LayerChooser {
   private static final int FIRST_ROUNDS = 50;
   private static final int ROUNDS = 15;
-  private static final long NODES = 1500;
+
+  /** Some ten milliseconds. */
+  private static final int STEPS = 800;
+
+  /** Of 100 walks that led to nothing better, after how many their load is tried all the same. */
+  private static final int OTHERS = 30;
+
+  /** How much less such a load may be worth, in pieces of plain worth. */
+  private static final double MOST_LOSS = 1.5;
 
   private final SketchJudge judge;
   private final ChoiceProblem problem;
   private final Prices prices;
   private final ChosenWare ware;
+  private final LayersWalk walk;
   private long known;
   private boolean settled;
 
@@ -27,6 +39,7 @@ final class LayerChooser {
     this.problem = task.problem();
     this.prices = new Prices(problem);
     this.ware = new ChosenWare(judge);
+    this.walk = new LayersWalk(problem, judge.met().pool(), new RealWorth(judge, ware));
   }
 
   double[] prices() {
@@ -46,18 +59,20 @@ final class LayerChooser {
     return judge.met().pool().added() - known;
   }
 
-  /** The best load that can be made of the layers met, or null when none beats the given one. */
-  Sketch choose(Sketch now) {
+  /**
+   * A load made of layers met that is better than the given one, now and then another that is worth
+   * nearly as much; null when none was come by.
+   */
+  Sketch choose(Sketch now, Random random) {
     double worth = worth(now);
     known = judge.met().pool().added();
     prices.settle(judge.met().pool(), settled ? ROUNDS : FIRST_ROUNDS, worth);
     settled = true;
-    LayerChoice choice =
-        new LayerChoice(problem, judge.met().pool(), prices.each(), this::canStand);
-    List<List<ChosenLevel>> levels = choice.better(worth, NODES);
-    Sketch chosen = levels == null ? null : ware.sketch(levels);
-    // The choice knows nothing of zones: what they forbid is left out when the ware is given out.
-    return chosen == null || worth(chosen) < worth ? null : chosen;
+    List<List<ChosenLevel>> levels = walk.better(worth, levels(now), STEPS, random);
+    if (levels == null && random.nextInt(100) < OTHERS) {
+      levels = walk.now(worth - MOST_LOSS * random.nextDouble());
+    }
+    return levels == null ? null : ware.sketch(levels);
   }
 
   private double worth(Sketch sketch) {
@@ -69,25 +84,27 @@ final class LayerChooser {
     return worth;
   }
 
-  private boolean canStand(List<List<ChosenLevel>> levels) {
-    return judge.stack(needs(levels)).isPresent();
-  }
-
-  private StackNeeds needs(List<List<ChosenLevel>> levels) {
-    StackNeeds needs = new StackNeeds(levels.size());
-    for (int c = 0; c < levels.size(); c++) {
-      for (ChosenLevel level : levels.get(c)) {
-        needs = needs.with(c, needs.levels(c), level(level));
+  private List<List<ChosenLevel>> levels(Sketch sketch) {
+    List<List<ChosenLevel>> levels = new ArrayList<>();
+    for (int c = 0; c < sketch.columns(); c++) {
+      List<ChosenLevel> column = new ArrayList<>();
+      for (int l = 0; l < sketch.levels(c); l++) {
+        column.add(level(sketch, c, l));
       }
+      levels.add(column);
     }
-    return needs;
+    return levels;
   }
 
-  private StackNeeds.Level level(ChosenLevel level) {
-    long[] grams = new long[level.contents().size()];
-    for (int place = 0; place < grams.length; place++) {
-      grams[place] = ware.grams(level.contents().get(place));
+  private ChosenLevel level(Sketch sketch, int column, int level) {
+    List<KnownLayer> contents = new ArrayList<>();
+    int highest = 0;
+    for (int place = 0; place < sketch.places(column, level); place++) {
+      int[] kinds = judge.byKind(sketch.counts(column, level, place));
+      int heightClass = judge.classes().of(kinds);
+      contents.add(new KnownLayer(kinds, heightClass));
+      highest = Math.max(highest, heightClass);
     }
-    return new StackNeeds.Level(judge.classes().height(level.heightClass()), grams);
+    return new ChosenLevel(highest, judge.isOnTop(sketch, column, level), contents);
   }
 }

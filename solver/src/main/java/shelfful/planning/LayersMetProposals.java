@@ -55,7 +55,7 @@ final class LayersMetProposals {
     if (random.nextInt(100) < PRICED) {
       price(now, random);
       if (chooser.news() >= ENOUGH_NEWS) {
-        Sketch chosen = chooser.choose(now);
+        Sketch chosen = chooser.choose(now, random);
         if (chosen != null) {
           return chosen;
         }

@@ -96,14 +96,9 @@ final class Rechooser {
     return open;
   }
 
-  private boolean isOnTop(Sketch sketch, int column, int level) {
-    return level == sketch.levels(column) - 1
-        && judge.stand().above(column).stream().allMatch(upper -> sketch.levels(upper) == 0);
-  }
-
   private long[] heights(Sketch sketch, int column, int level) {
     StackColumn stack = problem.columns().get(column);
-    return isOnTop(sketch, column, level) ? stack.top() : stack.middle();
+    return judge.isOnTop(sketch, column, level) ? stack.top() : stack.middle();
   }
 
   private OpenLevel level(Sketch sketch, At at) {
@@ -124,7 +119,7 @@ final class Rechooser {
     }
     return new OpenLevel(
         spot,
-        isOnTop(sketch, at.column(), at.level()),
+        judge.isOnTop(sketch, at.column(), at.level()),
         heights(sketch, at.column(), at.level()),
         lowest,
         Arrays.copyOf(paths, count));

@@ -156,6 +156,12 @@ final class ShelfAnswers {
     return !packed.containsKey(key) && !isRefused(key) && holding(key) == null;
   }
 
+  /** Whether a question was asked for nothing, or follows from one that was. */
+  boolean isRefused(NumberedSpace space, int[] counts) {
+    Key key = Key.of(space.number(), counts);
+    return !packed.containsKey(key) && isRefused(key);
+  }
+
   /** A content met in the same space that holds all that is asked for, or null. */
   private Key holding(Key key) {
     for (Key more : fullContents.getOrDefault(key.space, List.of())) {

@@ -224,6 +224,12 @@ final class SketchJudge {
     return spaces.space(spot, level.postsOn(), level.z(), tallest);
   }
 
+  /** Whether nothing is built over a level. */
+  boolean isOnTop(Sketch sketch, int column, int level) {
+    return level == sketch.levels(column) - 1
+        && stand.above(column).stream().allMatch(upper -> sketch.levels(upper) == 0);
+  }
+
   long tallest(int[] lotCounts) {
     long tallest = 0;
     for (int lot = 0; lot < lotCounts.length; lot++) {

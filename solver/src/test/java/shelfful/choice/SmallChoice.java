@@ -88,15 +88,16 @@ final class SmallChoice {
 
   private void levels(int c, int[] used, long[] taken, boolean[] built, long room, int levels) {
     StackColumn column = problem.columns().get(c);
-    boolean carries = !problem.above(c).isEmpty();
     if (levels == 0) {
       return;
     }
     List<KnownLayer> forTop = new ArrayList<>(pool.onTop(c));
     forTop.addAll(pool.under(c));
     for (KnownLayer layer : forTop) {
-      if (!carries && column.top()[layer.heightClass()] <= room) {
-        column(c + 1, plus(used, layer), taken, built);
+      if (column.top()[layer.heightClass()] <= room) {
+        boolean[] closed = built.clone();
+        closed[c] = false;
+        column(c + 1, plus(used, layer), taken, closed);
       }
     }
     for (KnownLayer layer : pool.under(c)) {

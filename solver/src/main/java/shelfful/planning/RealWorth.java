@@ -1,0 +1,74 @@
+package shelfful.planning;
+
+import java.util.List;
+import java.util.Optional;
+import shelfful.choice.ChosenLevel;
+import shelfful.choice.KnownLayer;
+import shelfful.choice.LoadCheck;
+import shelfful.planning.ShelfSpaces.NumberedSpace;
+
+/** What chosen levels are worth with the rules that their choice does not know. */
+final class RealWorth implements LoadCheck {
+  /**
+   * In pieces of plain worth: what a content counts less where it was never asked about just so,
+   * for it may have been met where no keep-out is in its way.
+   */
+  private static final double OPEN = 0.4;
+
+  /** The same where it was asked about, and did not fit. */
+  private static final double REFUSED = 1.1;
+
+  private final SketchJudge judge;
+  private final ChosenWare ware;
+
+  RealWorth(SketchJudge judge, ChosenWare ware) {
+    this.judge = judge;
+    this.ware = ware;
+  }
+
+  @Override
+  public double worth(List<List<ChosenLevel>> levels) {
+    Optional<Stacking> stacking = judge.stack(needs(levels));
+    return stacking.isPresent() ? ware.worth(levels) - doubt(levels, stacking.get()) : CANNOT_STAND;
+  }
+
+  private StackNeeds needs(List<List<ChosenLevel>> levels) {
+    StackNeeds needs = new StackNeeds(levels.size());
+    for (int c = 0; c < levels.size(); c++) {
+      for (ChosenLevel level : levels.get(c)) {
+        needs = needs.with(c, needs.levels(c), level(level));
+      }
+    }
+    return needs;
+  }
+
+  private StackNeeds.Level level(ChosenLevel level) {
+    long[] grams = new long[level.contents().size()];
+    for (int place = 0; place < grams.length; place++) {
+      grams[place] = ware.grams(level.contents().get(place));
+    }
+    return new StackNeeds.Level(judge.classes().height(level.heightClass()), grams);
+  }
+
+  private double doubt(List<List<ChosenLevel>> levels, Stacking stacking) {
+    double doubt = 0;
+    for (int c = 0; c < levels.size(); c++) {
+      for (int l = 0; l < levels.get(c).size(); l++) {
+        for (Spot spot : judge.stand().spotsOf(c)) {
+          KnownLayer content = levels.get(c).get(l).contents().get(spot.place());
+          long tallest = judge.classes().height(content.heightClass());
+          NumberedSpace space = judge.space(spot, stacking.level(c, l), tallest);
+          doubt += content.isEmpty() ? 0 : doubt(space, content.counts());
+        }
+      }
+    }
+    return doubt;
+  }
+
+  private double doubt(NumberedSpace space, int[] counts) {
+    if (judge.answers().isOpen(space, counts)) {
+      return OPEN;
+    }
+    return judge.answers().isRefused(space, counts) ? REFUSED : 0;
+  }
+}
