@@ -36,7 +36,6 @@ public final class LayersWalk {
   private WalkedLoad load;
   private LevelDraw draw;
   private double here = Double.NEGATIVE_INFINITY;
-  private int checks;
 
   /** Set when a load came out worth less than thought: from then on each is checked. */
   private boolean careful;
@@ -49,11 +48,12 @@ public final class LayersWalk {
   }
 
   /**
-   * The best load met on so many steps, or null when none is worth more than what is known.
+   * The best load met until so many steps in a row bring nothing better, or null when none is worth
+   * more than what is known.
    *
    * @param known worth that is to be beaten
    * @param from levels of the load that is worth so much, by column
-   * @param steps at most; checks count for several
+   * @param steps in a row; checks count for several
    * @param random where chance comes from
    */
   public List<List<ChosenLevel>> better(
@@ -64,18 +64,21 @@ public final class LayersWalk {
     draw.valueHeight();
     double most = known + LEAST_GAIN;
     List<List<ChosenLevel>> best = null;
-    checks = 0;
-    for (int step = 0; step + STEPS_OF_A_CHECK * checks < steps; step++) {
+    int luckless = 0;
+    while (luckless < steps) {
+      luckless++;
       load.mark();
       change(random);
       double there = load.worth();
       double lowest = here + WARMTH * Math.log(1 - random.nextDouble());
       if (there > most || careful && there >= lowest) {
         there = checked(there);
+        luckless += STEPS_OF_A_CHECK;
       }
       if (there > most) {
         most = there + LEAST_GAIN;
         best = load.inOrder();
+        luckless = 0;
       }
       if (there >= lowest) {
         here = there;
@@ -92,7 +95,6 @@ public final class LayersWalk {
   }
 
   private double checked(double promised) {
-    checks++;
     double real = check.worth(load.inOrder());
     careful |= real < promised - MUCH_LESS;
     return real;

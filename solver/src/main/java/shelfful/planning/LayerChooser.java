@@ -17,8 +17,8 @@ final class LayerChooser {
   private static final int FIRST_ROUNDS = 50;
   private static final int ROUNDS = 15;
 
-  /** Some ten milliseconds. */
-  private static final int STEPS = 800;
+  /** So many in a row that bring nothing end a walk: some thirty milliseconds. */
+  private static final int STEPS = 2500;
 
   /** Of 100 walks that led to nothing better, after how many their load is tried all the same. */
   private static final int OTHERS = 30;
