@@ -63,6 +63,13 @@ public final class KnownLayer {
     return true;
   }
 
+  /** Adds what it holds to some counts, so many times; negative to take it off. */
+  void addTo(int[] used, int times) {
+    for (int i = 0; i < kinds.length; i++) {
+      used[kinds[i]] += times * each[i];
+    }
+  }
+
   /** What it holds is worth at a price for each kind. */
   public double priced(double[] prices) {
     double value = 0;

@@ -259,8 +259,8 @@ final class PricedStacks {
   private void take(int c, KnownLayer[][] best, int heightClass, int[] used) {
     for (int spot : problem.columns().get(c).spots()) {
       KnownLayer layer = best[spot][heightClass];
-      for (int kind = 0; layer != null && kind < used.length; kind++) {
-        used[kind] += layer.counts()[kind];
+      if (layer != null) {
+        layer.addTo(used, 1);
       }
     }
   }

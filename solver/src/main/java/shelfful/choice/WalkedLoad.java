@@ -80,11 +80,7 @@ final class WalkedLoad {
 
   /** Reckons with a content as if it stood somewhere; −1 times to have done with it. */
   void use(KnownLayer content, int times) {
-    int[] kinds = content.kinds();
-    int[] each = content.each();
-    for (int i = 0; i < kinds.length; i++) {
-      used[kinds[i]] += times * each[i];
-    }
+    content.addTo(used, times);
   }
 
   long takes(int column, int heightClass, boolean onTop) {

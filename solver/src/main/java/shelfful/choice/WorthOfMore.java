@@ -55,11 +55,9 @@ final class WorthOfMore {
 
   /** Uses what a content holds, so many times; negative to give it back. */
   void use(KnownLayer layer, int times) {
-    int[] kinds = layer.kinds();
-    int[] each = layer.each();
-    for (int i = 0; i < kinds.length; i++) {
-      used[kinds[i]] += times * each[i];
-      reckon(kinds[i]);
+    layer.addTo(used, times);
+    for (int kind : layer.kinds()) {
+      reckon(kind);
     }
   }
 

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import shelfful.choice.ChosenLevel;
 import shelfful.choice.KnownLayer;
-import shelfful.choice.LoadCheck;
 import shelfful.ware.Zone;
 
 /**
@@ -86,15 +84,9 @@ final class ChosenWare {
     return best == null ? null : best.sketch;
   }
 
-  /**
-   * What levels are worth once pieces of split sets have made way for others of their kinds, or
-   * {@link LoadCheck#CANNOT_STAND}.
-   */
-  double worth(List<List<ChosenLevel>> levels) {
-    Given given = give(levels);
-    if (given == null) {
-      return LoadCheck.CANNOT_STAND;
-    }
+  /** What levels are worth once pieces of split sets have made way for others of their kinds. */
+  double worth(List<List<ChosenLevel>> levels, Stacking stacking) {
+    Given given = give(levels, stacking);
     return someInSets ? given.worth - lostToSets(given.sketch.placed()) : given.worth;
   }
 
@@ -126,10 +118,10 @@ final class ChosenWare {
         needs = needs.with(c, needs.levels(c), new StackNeeds.Level(height, nothing));
       }
     }
-    Optional<Stacking> stacking = judge.stack(needs);
-    if (stacking.isEmpty()) {
-      return null;
-    }
+    return judge.stack(needs).map(stacking -> give(levels, stacking)).orElse(null);
+  }
+
+  private Given give(List<List<ChosenLevel>> levels, Stacking stacking) {
     Sketch sketch = new Sketch(levels.size(), judge.ware().lots().size());
     int[] left = judge.ware().lots().stream().mapToInt(Lot::size).toArray();
     int[] placed = new int[left.length];
@@ -138,7 +130,7 @@ final class ChosenWare {
       for (int l = 0; l < levels.get(c).size(); l++) {
         List<KnownLayer> contents = levels.get(c).get(l).contents();
         sketch.insertLevel(c, l, contents.size());
-        Zone zone = judge.zone(stacking.get().level(c, l));
+        Zone zone = judge.zone(stacking.level(c, l));
         for (int p = 0; p < contents.size(); p++) {
           worth += give(contents.get(p).counts(), sketch.counts(c, l, p), left, placed, zone);
         }

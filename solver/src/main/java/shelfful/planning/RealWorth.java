@@ -29,7 +29,9 @@ final class RealWorth implements LoadCheck {
   @Override
   public double worth(List<List<ChosenLevel>> levels) {
     Optional<Stacking> stacking = judge.stack(needs(levels));
-    return stacking.isPresent() ? ware.worth(levels) - doubt(levels, stacking.get()) : CANNOT_STAND;
+    return stacking.isPresent()
+        ? ware.worth(levels, stacking.get()) - doubt(levels, stacking.get())
+        : CANNOT_STAND;
   }
 
   private StackNeeds needs(List<List<ChosenLevel>> levels) {
