@@ -34,6 +34,11 @@ final class RoomRepair {
   }
 
   WeekSketch sketch() {
+    return WeekSketch.of(board, turns(), programOf);
+  }
+
+  /** The turn of each share once all is set right, −1 for none. */
+  int[] turns() {
     List<Share> homeless = new ArrayList<>();
     for (Share share : board.byWanted()) {
       int turn = turnOf[share.index()];
@@ -57,7 +62,7 @@ final class RoomRepair {
         }
       }
     }
-    return WeekSketch.of(board, turnOf, programOf);
+    return turnOf;
   }
 
   private boolean hasRoom(Share share, int turn) {

@@ -9,7 +9,7 @@ import shelfful.schedule.SketchMove.TurnChange;
 /** Draws changes of a sketch at random. */
 final class SketchProposals {
   private static final int TRIES = 12;
-  private static final List<Integer> WEIGHTS = List.of(24, 14, 4, 6, 4, 4, 8, 20, 16);
+  private static final List<Integer> WEIGHTS = List.of(24, 14, 4, 6, 4, 4, 8, 20, 16, 400);
 
   private final WeekSketch sketch;
   private final Board board;
@@ -39,7 +39,8 @@ final class SketchProposals {
       case 5 -> squeezeIn();
       case 6 -> gather();
       case 7 -> hurried();
-      default -> givenOutAnew();
+      case 8 -> givenOutAnew();
+      default -> regrouped();
     };
   }
 
@@ -170,6 +171,10 @@ final class SketchProposals {
   /** Something late or waiting takes the place of what is wanted later. */
   private SketchMove hurried() {
     return new Hurry(sketch, random).move().orElseGet(this::shareElsewhere);
+  }
+
+  private SketchMove regrouped() {
+    return new Regrouping(sketch, random).move().orElseGet(this::shareElsewhere);
   }
 
   /** Other programs, and everything given out anew to them. */

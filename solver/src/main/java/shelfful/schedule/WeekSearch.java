@@ -17,9 +17,7 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  * OptaPlanner at work on one sketch of a week. One search at a time; {@link #end} from any thread.
  */
 final class WeekSearch {
-  private static final int REMEMBERED_SCORES = 60;
-  private static final int FEW = 1_000;
-  private static final int EACH = 150;
+  private static final int REMEMBERED_SCORES = 300;
 
   private final EnvironmentMode mode;
   private volatile Solver<WeekSketch> running;
