@@ -35,7 +35,7 @@ final class ColumnPlanCheck {
             .map(Post::across)
             .mapToDouble(across -> across.millimetres() / 2)
             .max()
-            .orElse(0);
+            .orElse(SLACK); // Where there are none, that is said elsewhere.
   }
 
   void check(ColumnPlan plan) {
