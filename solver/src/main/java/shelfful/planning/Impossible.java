@@ -91,6 +91,13 @@ final class Impossible {
     if (height <= most) {
       return Optional.empty();
     }
+    if (most == 0) {
+      return Optional.of(
+          new Refusal(
+              Reason.TOO_TALL,
+              "There are not enough posts in the cupboard to carry even the lowest shelf.",
+              "Get posts, or correct how many there are."));
+    }
     return Optional.of(
         new Refusal(
             Reason.TOO_TALL,

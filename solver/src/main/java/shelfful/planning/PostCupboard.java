@@ -10,6 +10,8 @@ import shelfful.studio.Studio;
 
 /** Every height the posts in the cupboard can make, lowest first. */
 final class PostCupboard {
+  private static final double SOME = 1;
+
   private final List<Post> posts;
   private final List<PostLength> lengths;
 
@@ -89,8 +91,11 @@ final class PostCupboard {
     return posts.get(kind).id();
   }
 
-  /** The widest section in the cupboard, in millimetres: what ware keeps clear of. */
+  /**
+   * The widest section in the cupboard, in millimetres: what ware keeps clear of. Some width even
+   * where there are none, for what is asked about shelves that can never stand.
+   */
   double widest() {
-    return posts.stream().mapToDouble(post -> post.across().millimetres()).max().orElse(0);
+    return posts.stream().mapToDouble(post -> post.across().millimetres()).max().orElse(SOME);
   }
 }

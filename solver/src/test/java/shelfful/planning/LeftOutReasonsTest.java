@@ -111,6 +111,14 @@ class LeftOutReasonsTest {
     assertThat(sentence(scene, "A-001", Reason.TOO_TALL)).contains("360.1 mm", "360 mm");
   }
 
+  @Test
+  void noPosts() {
+    Scene none = cups().noPosts().batch("A", "a", 1);
+    assertThat(sentence(none, "A-001", Reason.TOO_TALL)).contains("not enough posts");
+    Scene tooFew = cups().noPosts().post("short", 20, 2).batch("A", "a", 1);
+    assertThat(sentence(tooFew, "A-001", Reason.TOO_TALL)).contains("not enough posts");
+  }
+
   /** The foot stays 5 mm in from the edge of a shelf of 450 mm: 440 mm less the margin. */
   @Test
   void tooWide() {
