@@ -21,7 +21,8 @@ final class ChosenWare {
   /** By bundle, whether pieces of several lots must go in together. */
   private final boolean[] inSet;
 
-  private final List<List<Lot>> ofKind = new ArrayList<>();
+  /** By kind, the worthiest first. */
+  private final Lot[][] ofKind;
 
   ChosenWare(SketchJudge judge) {
     this.judge = judge;
@@ -32,14 +33,16 @@ final class ChosenWare {
     int[] lotsOf = new int[inSet.length];
     lots.forEach(lot -> inSet[lot.bundle()] = ++lotsOf[lot.bundle()] > 1);
     this.someInSets = inSet.length < lots.size();
-    for (WareKind kind : judge.ware().kinds()) {
-      ofKind.add(
+    this.ofKind = new Lot[judge.ware().kinds().size()][];
+    for (int kind = 0; kind < ofKind.length; kind++) {
+      int index = kind;
+      ofKind[kind] =
           lots.stream()
-              .filter(lot -> lot.kind().index() == kind.index())
+              .filter(lot -> lot.kind().index() == index)
               .sorted(
                   Comparator.comparingDouble((Lot lot) -> -ChoiceTask.worth(lot))
                       .thenComparingInt(lot -> -lot.forbidden().size()))
-              .toList());
+              .toArray(Lot[]::new);
     }
   }
 
@@ -93,7 +96,7 @@ final class ChosenWare {
   private double lostToSets(int[] placed) {
     int[] whole = judge.leastOfBundles(placed);
     double lost = 0;
-    for (List<Lot> lots : ofKind) {
+    for (Lot[] lots : ofKind) {
       int freed = 0;
       for (Lot lot : lots) {
         int split = placed[lot.index()] - whole[lot.bundle()];
@@ -143,7 +146,9 @@ final class ChosenWare {
     double worth = 0;
     for (int kind = 0; kind < kinds.length; kind++) {
       int wanted = kinds[kind];
-      for (Lot lot : ofKind.get(kind)) {
+      Lot[] lots = ofKind[kind];
+      for (int at = 0; at < lots.length && wanted > 0; at++) {
+        Lot lot = lots[at];
         int i = lot.index();
         boolean never =
             lot.forbidden().contains(zone)
