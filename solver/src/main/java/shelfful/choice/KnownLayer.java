@@ -79,6 +79,15 @@ public final class KnownLayer {
     return value;
   }
 
+  /** What it weighs when a piece of each kind weighs so much. */
+  public long weighed(long[] grams) {
+    long sum = 0;
+    for (int i = 0; i < kinds.length; i++) {
+      sum += each[i] * grams[kinds[i]];
+    }
+    return sum;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof KnownLayer that

@@ -24,6 +24,12 @@ final class ChosenWare {
   /** By kind, the worthiest first. */
   private final Lot[][] ofKind;
 
+  /** What a piece weighs, by kind. */
+  private final long[] grams;
+
+  /** What a piece is worth, by lot. */
+  private final double[] worth;
+
   ChosenWare(SketchJudge judge) {
     this.judge = judge;
     List<Lot> lots = judge.ware().lots();
@@ -33,6 +39,9 @@ final class ChosenWare {
     int[] lotsOf = new int[inSet.length];
     lots.forEach(lot -> inSet[lot.bundle()] = ++lotsOf[lot.bundle()] > 1);
     this.someInSets = inSet.length < lots.size();
+    this.worth = lots.stream().mapToDouble(ChoiceTask::worth).toArray();
+    this.grams = new long[judge.ware().kinds().size()];
+    judge.ware().kinds().forEach(kind -> grams[kind.index()] = kind.ware().mass().grams());
     this.ofKind = new Lot[judge.ware().kinds().size()][];
     for (int kind = 0; kind < ofKind.length; kind++) {
       int index = kind;
@@ -40,7 +49,7 @@ final class ChosenWare {
           lots.stream()
               .filter(lot -> lot.kind().index() == index)
               .sorted(
-                  Comparator.comparingDouble((Lot lot) -> -ChoiceTask.worth(lot))
+                  Comparator.comparingDouble((Lot lot) -> -worth[lot.index()])
                       .thenComparingInt(lot -> -lot.forbidden().size()))
               .toArray(Lot[]::new);
     }
@@ -48,11 +57,7 @@ final class ChosenWare {
 
   /** What a content weighs. */
   long grams(KnownLayer content) {
-    long grams = 0;
-    for (WareKind kind : judge.ware().kinds()) {
-      grams += content.counts()[kind.index()] * kind.ware().mass().grams();
-    }
-    return grams;
+    return content.weighed(grams);
   }
 
   /** A way of giving out, and how good it is. */
@@ -100,12 +105,12 @@ final class ChosenWare {
       int freed = 0;
       for (Lot lot : lots) {
         int split = placed[lot.index()] - whole[lot.bundle()];
-        lost += split * ChoiceTask.worth(lot);
+        lost += split * worth[lot.index()];
         freed += split;
       }
       for (Lot lot : lots) {
         int more = inSet[lot.bundle()] ? 0 : Math.min(freed, lot.size() - placed[lot.index()]);
-        lost -= more * ChoiceTask.worth(lot);
+        lost -= more * worth[lot.index()];
         freed -= more;
       }
     }
@@ -128,41 +133,45 @@ final class ChosenWare {
     Sketch sketch = new Sketch(levels.size(), judge.ware().lots().size());
     int[] left = judge.ware().lots().stream().mapToInt(Lot::size).toArray();
     int[] placed = new int[left.length];
-    double worth = 0;
+    double given = 0;
     for (int c = 0; c < levels.size(); c++) {
       for (int l = 0; l < levels.get(c).size(); l++) {
         List<KnownLayer> contents = levels.get(c).get(l).contents();
         sketch.insertLevel(c, l, contents.size());
         Zone zone = judge.zone(stacking.level(c, l));
         for (int p = 0; p < contents.size(); p++) {
-          worth += give(contents.get(p).counts(), sketch.counts(c, l, p), left, placed, zone);
+          given += give(contents.get(p).counts(), sketch.counts(c, l, p), left, placed, zone);
         }
       }
     }
-    return new Given(sketch, worth);
+    return new Given(sketch, given);
   }
 
   double give(int[] kinds, int[] counts, int[] left, int[] placed, Zone zone) {
-    double worth = 0;
+    double given = 0;
     for (int kind = 0; kind < kinds.length; kind++) {
       int wanted = kinds[kind];
       Lot[] lots = ofKind[kind];
       for (int at = 0; at < lots.length && wanted > 0; at++) {
-        Lot lot = lots[at];
-        int i = lot.index();
-        boolean never =
-            lot.forbidden().contains(zone)
-                || judge.apart().clashesInFiring(i, placed)
-                || judge.apart().clashesOnLayer(i, counts);
-        int taken = never ? 0 : Math.min(wanted, left[i]);
-        counts[i] += taken;
-        placed[i] += taken;
-        left[i] -= taken;
+        int lot = lots[at].index();
+        if (left[lot] == 0 || mayNotStand(lots[at], counts, placed, zone)) {
+          continue;
+        }
+        int taken = Math.min(wanted, left[lot]);
+        counts[lot] += taken;
+        placed[lot] += taken;
+        left[lot] -= taken;
         wanted -= taken;
-        worth += taken * (ChoiceTask.worth(lot) - (likes(lot.liked(), zone) ? 0 : 0.001));
+        given += taken * (worth[lot] - (likes(lots[at].liked(), zone) ? 0 : 0.001));
       }
     }
-    return worth;
+    return given;
+  }
+
+  private boolean mayNotStand(Lot lot, int[] counts, int[] placed, Zone zone) {
+    return lot.forbidden().contains(zone)
+        || judge.apart().clashesInFiring(lot.index(), placed)
+        || judge.apart().clashesOnLayer(lot.index(), counts);
   }
 
   private static boolean likes(Set<Zone> liked, Zone zone) {
