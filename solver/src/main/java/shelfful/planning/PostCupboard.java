@@ -10,8 +10,6 @@ import shelfful.studio.Studio;
 
 /** Every height the posts in the cupboard can make, lowest first. */
 final class PostCupboard {
-  private static final double SOME = 1;
-
   private final List<Post> posts;
   private final List<PostLength> lengths;
 
@@ -91,11 +89,8 @@ final class PostCupboard {
     return posts.get(kind).id();
   }
 
-  /**
-   * The widest section in the cupboard, in millimetres: what ware keeps clear of. Some width even
-   * where there are none, for what is asked about shelves that can never stand.
-   */
+  /** The widest section in the cupboard, in millimetres: what ware keeps clear of. */
   double widest() {
-    return posts.stream().mapToDouble(post -> post.across().millimetres()).max().orElse(SOME);
+    return posts.stream().mapToDouble(post -> post.across().millimetres()).max().orElse(0);
   }
 }

@@ -36,6 +36,9 @@ final class ShelfSpaces {
   /** Taller than any chamber, in millimetres: the height of what is in the way at every height. */
   private static final double EVERY_HEIGHT = 10_000;
 
+  /** In millimetres: without any posts no shelf ever stands, but it is still asked about. */
+  private static final double LEAST_POST = 1;
+
   private final Stand stand;
   private final double widestGap;
   private final double postRadius;
@@ -50,7 +53,7 @@ final class ShelfSpaces {
   ShelfSpaces(Stand stand, double widestGap, double widestPost) {
     this.stand = stand;
     this.widestGap = widestGap;
-    this.postRadius = widestPost / 2;
+    this.postRadius = Math.max(LEAST_POST, widestPost) / 2;
     this.clearances = stand.request().studio().rules().clearances();
     for (Spot spot : stand.spots()) {
       Region body = bodyRegion(spot);
