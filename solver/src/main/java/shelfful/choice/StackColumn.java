@@ -16,4 +16,9 @@ public record StackColumn(
     int[] spots, int below, long capacity, long[] middle, long[] top, int mostLevels) {
   /** Higher than any chamber. */
   public static final long NEVER = Long.MAX_VALUE / 4;
+
+  /** For each height class what a level takes, with or without anything over it. */
+  public long[] takes(boolean onTop) {
+    return onTop ? top : middle;
+  }
 }

@@ -84,8 +84,7 @@ final class WalkedLoad {
   }
 
   long takes(int column, int heightClass, boolean onTop) {
-    StackColumn stack = problem.columns().get(column);
-    return (onTop ? stack.top() : stack.middle())[heightClass];
+    return problem.columns().get(column).takes(onTop)[heightClass];
   }
 
   /** The height that a column may still take. */

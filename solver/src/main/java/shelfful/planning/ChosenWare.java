@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToLongFunction;
 import shelfful.choice.ChosenLevel;
 import shelfful.choice.KnownLayer;
 import shelfful.ware.Zone;
@@ -118,15 +119,22 @@ final class ChosenWare {
   }
 
   private Given give(List<List<ChosenLevel>> levels) {
+    // Zones go by heights alone; whether shelves carry the ware is asked of what comes of it.
+    StackNeeds needs = needs(levels, content -> 0);
+    return judge.stack(needs).map(stacking -> give(levels, stacking)).orElse(null);
+  }
+
+  /** What posts and shelves must do for levels, when each content weighs so much. */
+  StackNeeds needs(List<List<ChosenLevel>> levels, ToLongFunction<KnownLayer> weight) {
     StackNeeds needs = new StackNeeds(levels.size());
     for (int c = 0; c < levels.size(); c++) {
       for (ChosenLevel level : levels.get(c)) {
-        long[] nothing = new long[level.contents().size()];
+        long[] each = level.contents().stream().mapToLong(weight).toArray();
         long height = judge.classes().height(level.heightClass());
-        needs = needs.with(c, needs.levels(c), new StackNeeds.Level(height, nothing));
+        needs = needs.with(c, needs.levels(c), new StackNeeds.Level(height, each));
       }
     }
-    return judge.stack(needs).map(stacking -> give(levels, stacking)).orElse(null);
+    return needs;
   }
 
   private Given give(List<List<ChosenLevel>> levels, Stacking stacking) {

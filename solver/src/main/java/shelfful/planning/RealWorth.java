@@ -28,28 +28,10 @@ final class RealWorth implements LoadCheck {
 
   @Override
   public double worth(List<List<ChosenLevel>> levels) {
-    Optional<Stacking> stacking = judge.stack(needs(levels));
+    Optional<Stacking> stacking = judge.stack(ware.needs(levels, ware::grams));
     return stacking.isPresent()
         ? ware.worth(levels, stacking.get()) - doubt(levels, stacking.get())
         : CANNOT_STAND;
-  }
-
-  private StackNeeds needs(List<List<ChosenLevel>> levels) {
-    StackNeeds needs = new StackNeeds(levels.size());
-    for (int c = 0; c < levels.size(); c++) {
-      for (ChosenLevel level : levels.get(c)) {
-        needs = needs.with(c, needs.levels(c), level(level));
-      }
-    }
-    return needs;
-  }
-
-  private StackNeeds.Level level(ChosenLevel level) {
-    long[] grams = new long[level.contents().size()];
-    for (int place = 0; place < grams.length; place++) {
-      grams[place] = ware.grams(level.contents().get(place));
-    }
-    return new StackNeeds.Level(judge.classes().height(level.heightClass()), grams);
   }
 
   private double doubt(List<List<ChosenLevel>> levels, Stacking stacking) {

@@ -9,7 +9,6 @@ import shelfful.choice.ChoiceProblem;
 import shelfful.choice.FewLayersAnew;
 import shelfful.choice.KnownLayer;
 import shelfful.choice.OpenLevel;
-import shelfful.choice.StackColumn;
 
 /**
  * Gives two or three shelves of a load other contents of those met so far, the rest staying: the
@@ -97,8 +96,7 @@ final class Rechooser {
   }
 
   private long[] heights(Sketch sketch, int column, int level) {
-    StackColumn stack = problem.columns().get(column);
-    return judge.isOnTop(sketch, column, level) ? stack.top() : stack.middle();
+    return problem.columns().get(column).takes(judge.isOnTop(sketch, column, level));
   }
 
   private OpenLevel level(Sketch sketch, At at) {

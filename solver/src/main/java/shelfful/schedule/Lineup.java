@@ -16,10 +16,12 @@ final class Lineup {
     this.sketch = sketch;
     this.board = sketch.board();
     this.programOf = sketch.programs();
-    this.turnOf = new int[sketch.shares().size()];
-    for (ShareChoice share : sketch.shares()) {
-      turnOf[share.getId()] = share.turn() == null ? -1 : share.turn().index();
-    }
+    this.turnOf = sketch.turnOf();
+  }
+
+  /** Has a turn fire something else, or nothing; shares stay where they are. */
+  void fire(TurnChange change) {
+    programOf[change.turn().getId()] = change.to();
   }
 
   /** Takes a firing out; returns the shares that were in it. */

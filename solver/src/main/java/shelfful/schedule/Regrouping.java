@@ -43,7 +43,8 @@ final class Regrouping {
     Lineup lineup = new Lineup(sketch);
     List<Integer> shares = lineup.takeOut(one);
     Turn when = one;
-    List<Turn> alike = fired.stream().filter(turn -> turn != one && isAlike(turn, one)).toList();
+    List<Turn> alike =
+        fired.stream().filter(turn -> turn != one && kind(turn) == kind(one)).toList();
     if (!alike.isEmpty() && random.nextInt(100) < JOINED) {
       Turn other = any(alike);
       shares.addAll(lineup.takeOut(other));
@@ -64,10 +65,6 @@ final class Regrouping {
 
   private <T> T any(List<T> all) {
     return all.get(random.nextInt(all.size()));
-  }
-
-  private boolean isAlike(Turn turn, Turn other) {
-    return kind(turn) == kind(other);
   }
 
   private FiringKind kind(Turn turn) {

@@ -187,15 +187,10 @@ final class SketchProposals {
           case 2 -> squeezeIn();
           default -> skipTurn();
         };
-    KilnProgram[] programs = sketch.programs();
-    change.turns().forEach(c -> programs[c.turn().getId()] = c.to());
-    int[] turnOf = Opening.turnsFor(board, programs);
-    List<ShareChange> shares = new ArrayList<>();
-    for (ShareChoice share : sketch.shares()) {
-      int turn = turnOf[share.getId()];
-      shares.add(new ShareChange(share, turn < 0 ? null : board.turns().get(turn)));
-    }
-    return new SketchMove(shares, change.turns());
+    Lineup lineup = new Lineup(sketch);
+    change.turns().forEach(lineup::fire);
+    lineup.giveOutAnew();
+    return lineup.change();
   }
 
   /** A turn less: all later ones of the kiln move up. */

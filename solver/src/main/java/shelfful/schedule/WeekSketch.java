@@ -76,11 +76,16 @@ public final class WeekSketch {
 
   /** What becomes of it. */
   Reckoning reckoning() {
+    return new Reckoning(board, turnOf(), programs());
+  }
+
+  /** The turn of each share, −1 for none. */
+  int[] turnOf() {
     int[] turnOf = new int[shares.size()];
     for (ShareChoice share : shares) {
       turnOf[share.getId()] = share.turn() == null ? -1 : share.turn().index();
     }
-    return new Reckoning(board, turnOf, programs());
+    return turnOf;
   }
 
   /** What each turn fires, null for nothing. */
