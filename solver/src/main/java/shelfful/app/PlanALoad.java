@@ -12,6 +12,7 @@ import shelfful.load.Load;
 import shelfful.load.LoadRequest;
 import shelfful.planning.LoadPlanner;
 import shelfful.planning.SearchBudget;
+import shelfful.planning.ShelfBook;
 
 /**
  * Plans one load: every better one is inspected before anybody sees it, and one that fails is
@@ -58,6 +59,12 @@ public final class PlanALoad implements Planning {
   /** Spaces the last load to so many millimetres instead of as evenly as can be found. */
   PlanALoad spacedTo(double millimetres) {
     planner.spacedTo(millimetres);
+    return this;
+  }
+
+  /** Begins with what is known of shelves in a book, and writes there what is found. */
+  PlanALoad with(ShelfBook shelves) {
+    planner.with(shelves);
     return this;
   }
 

@@ -23,11 +23,12 @@ public final class PlanAWeek {
 
   private final WeekPlanner planner;
   private final WeekInspector inspector = new WeekInspector();
-  private final WeekLoads loads = new WeekLoads();
+  private final WeekLoads loads;
   private volatile InspectedWeek best;
 
   /** A run for one request. */
   public PlanAWeek(WeekRequest request) {
+    this.loads = new WeekLoads(request.studio());
     this.planner = new WeekPlanner(request, loads);
   }
 

@@ -7,18 +7,27 @@ import java.util.function.BooleanSupplier;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
+import shelfful.planning.ShelfBook;
 import shelfful.schedule.LoadSource;
+import shelfful.studio.Studio;
 
 /** The loads of a week from the load planner, one at a time for each thread that asks. */
 final class WeekLoads implements LoadSource {
+  private final ShelfBook book;
   private final Set<PlanALoad> running = ConcurrentHashMap.newKeySet();
   private volatile Optional<BooleanSupplier> timeIsOver = Optional.empty();
   private volatile boolean stopped;
   private volatile Runnable betweenSteps = () -> {};
 
+  /** The loads of a week of a studio. */
+  WeekLoads(Studio studio) {
+    this.book = new ShelfBook(studio);
+  }
+
   /**
    * From now on a load in which everything stands is not searched for fewer layers, pieces are left
-   * where the search found room for them, and a search is ended when the time is over.
+   * where the search found room for them, what loads find out about shelves is shared, and a search
+   * is ended when the time is over.
    */
   void hurry(BooleanSupplier over) {
     timeIsOver = Optional.of(over);
@@ -51,6 +60,9 @@ final class WeekLoads implements LoadSource {
   private Optional<InspectedLoad> plan(LoadRequest request, PlanALoad planning) {
     if (timeIsOver.isPresent()) {
       planning.spacedTo(Double.POSITIVE_INFINITY);
+      if (request.steps() > 0) {
+        planning.with(book);
+      }
     }
     running.add(planning);
     try {

@@ -11,9 +11,6 @@ import shelfful.kiln.Shelf;
 
 /** Puts the choice of layers for a column plan into numbers. */
 final class ChoiceTask {
-  /** A must-go piece is worth many others, yet not so many that nothing else counts. */
-  private static final double MUST_GO = 20;
-
   private static final int MOST_LEVELS = 14;
 
   private final Stand stand;
@@ -36,17 +33,14 @@ final class ChoiceTask {
     return classes.count() > 0;
   }
 
-  static double worth(Lot lot) {
-    return (lot.mustGo() ? MUST_GO : 1) * lot.worth() / 100.0;
-  }
-
   ChoiceProblem problem() {
+    PieceWorth worth = new PieceWorth(ware.lots());
     List<double[]> pieces = new ArrayList<>();
     for (WareKind kind : ware.kinds()) {
       pieces.add(
           ware.lots().stream()
               .filter(lot -> lot.kind().index() == kind.index())
-              .flatMapToDouble(lot -> DoubleStream.generate(() -> worth(lot)).limit(lot.size()))
+              .flatMapToDouble(lot -> DoubleStream.generate(() -> worth.of(lot)).limit(lot.size()))
               .toArray());
     }
     List<StackColumn> columns = new ArrayList<>();

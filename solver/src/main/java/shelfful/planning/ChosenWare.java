@@ -40,7 +40,7 @@ final class ChosenWare {
     int[] lotsOf = new int[inSet.length];
     lots.forEach(lot -> inSet[lot.bundle()] = ++lotsOf[lot.bundle()] > 1);
     this.someInSets = inSet.length < lots.size();
-    this.worth = lots.stream().mapToDouble(ChoiceTask::worth).toArray();
+    this.worth = lots.stream().mapToDouble(new PieceWorth(lots)::of).toArray();
     this.grams = new long[judge.ware().kinds().size()];
     judge.ware().kinds().forEach(kind -> grams[kind.index()] = kind.ware().mass().grams());
     this.ofKind = new Lot[judge.ware().kinds().size()][];

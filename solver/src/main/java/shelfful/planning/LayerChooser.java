@@ -31,11 +31,13 @@ final class LayerChooser {
   private final Prices prices;
   private final ChosenWare ware;
   private final LayersWalk walk;
+  private final PieceWorth pieces;
   private long known;
   private boolean settled;
 
   LayerChooser(SketchJudge judge, ChoiceTask task) {
     this.judge = judge;
+    this.pieces = new PieceWorth(judge.ware().lots());
     this.problem = task.problem();
     this.prices = new Prices(problem);
     this.ware = new ChosenWare(judge);
@@ -79,7 +81,7 @@ final class LayerChooser {
     int[] placed = sketch.placed();
     double worth = 0;
     for (Lot lot : judge.ware().lots()) {
-      worth += placed[lot.index()] * ChoiceTask.worth(lot);
+      worth += placed[lot.index()] * pieces.of(lot);
     }
     return worth;
   }

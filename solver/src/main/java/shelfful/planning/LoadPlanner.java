@@ -33,6 +33,7 @@ public final class LoadPlanner {
   private final List<PlanDesk> desks = new CopyOnWriteArrayList<>();
   private final List<LoadPlanner> steps = new CopyOnWriteArrayList<>();
   private Optional<Load> earlier = Optional.empty();
+  private Optional<ShelfBook> book = Optional.empty();
   private Runnable betweenSteps = () -> {};
   private boolean steady;
   private double spacingPrecision;
@@ -70,6 +71,17 @@ public final class LoadPlanner {
    */
   public LoadPlanner spacedTo(double millimetres) {
     spacingPrecision = millimetres;
+    return this;
+  }
+
+  /**
+   * Begins with what a book knows of shelves, and writes there what is found; where there is an
+   * earlier load to begin from as well, no other is made from nothing. Of no use where ware is set
+   * in piles or pieces have to stay. The load is then no function of the request alone. Set before
+   * planning; a book of another studio is left aside.
+   */
+  public LoadPlanner with(ShelfBook shelves) {
+    book = Optional.of(shelves).filter(one -> one.isOf(request.studio()));
     return this;
   }
 
@@ -177,7 +189,9 @@ public final class LoadPlanner {
     for (Stand stand : stands) {
       if (!isOver()) {
         PlanDesk desk = stand == first.stand() ? first : desk(stand);
-        desk.greedy();
+        if (book.isEmpty() || !desk.goesOn()) {
+          desk.greedy();
+        }
         lead.offer(desk);
         if (stand.joinsColumns() && desk != lead.desk()) {
           desks.remove(desk);
@@ -192,6 +206,7 @@ public final class LoadPlanner {
         course.inTime(desks, this::another, budget);
       }
     }
+    desks.forEach(PlanDesk::writeDown);
     merit = lead.desk().merit();
     return Double.isInfinite(spacingPrecision)
         ? lead.desk().asFound()
@@ -315,7 +330,9 @@ public final class LoadPlanner {
   }
 
   private PlanDesk plain(Stand stand) {
-    return new PlanDesk(stand, ready, mode, request.seed(), this::hasToStop);
+    PlanDesk desk = new PlanDesk(stand, ready, mode, request.seed(), this::hasToStop);
+    book.ifPresent(desk::with);
+    return desk;
   }
 
   /** A second desk for the same column plan, with another seed and a memory of its own. */

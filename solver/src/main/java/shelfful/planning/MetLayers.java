@@ -52,6 +52,16 @@ final class MetLayers {
     }
   }
 
+  /** Whether nothing was met in a space so far. */
+  boolean isNew(NumberedSpace space) {
+    return !places.containsKey(space.number());
+  }
+
+  /** Takes note of kinds that are known to fit in a space, wherever it is. */
+  void fits(NumberedSpace space, int[] kinds) {
+    fits(space.number(), new KnownLayer(kinds, classes.of(kinds)));
+  }
+
   /** Takes over what was met in another run of the same spaces and kinds. */
   void learnFrom(MetLayers other) {
     other.places.forEach((space, theirs) -> theirs.forEach(place -> at(space, place)));

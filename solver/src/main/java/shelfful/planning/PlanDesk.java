@@ -57,6 +57,23 @@ final class PlanDesk {
     return new ShelfSpaces(stand, gaps.widest(ware.kinds()), stand.cupboard().widest());
   }
 
+  /** Begins with what is known of shelves in a book. */
+  void with(ShelfBook shelves) {
+    if (judge.staying().isNothing() && !judge.ware().shares().isAnything()) {
+      judge.with(new BookedShelves(shelves, judge.stand().request().firing().kind(), judge.ware()));
+    }
+  }
+
+  /** Whether its load was made of an earlier one. */
+  boolean goesOn() {
+    return earlier.isPresent();
+  }
+
+  /** Writes what was found to fit, and what not, into the book it was begun with. */
+  void writeDown() {
+    judge.writeDown();
+  }
+
   /** A second desk for the same column plan: another seed, the same spaces, all that is known. */
   PlanDesk twin(long twinSeed) {
     if (!judge.staying().isNothing()) {

@@ -50,6 +50,10 @@ final class ShelfAnswers {
   private final ShelfPacker packer;
   private final Map<Key, Packed> packed = new HashMap<>();
   private final Map<Integer, List<int[]>> refused = new HashMap<>();
+
+  /** How many of those refused are known from other loads, the first in each list. */
+  private final Map<Integer, Integer> refusedBefore = new HashMap<>();
+
   private final Map<Integer, List<Key>> fullContents = new HashMap<>();
   private final Map<Key, Packed> elsewhere = new HashMap<>();
   private final Map<Integer, Double> fullest = new HashMap<>();
@@ -253,6 +257,40 @@ final class ShelfAnswers {
     }
   }
 
+  /** Takes over what fits by a book, unless a shelf of this load would not carry it. */
+  boolean takesOver(NumberedSpace space, BookedShelves.Known known) {
+    if (!space.carries(known.setting().bodies(), grams)) {
+      return false;
+    }
+    learn(space, known.counts(), known.setting());
+    fullest.merge(space.number(), covered(known.counts()) / space.area(), Math::max);
+    return true;
+  }
+
+  /** All that was found to fit in a space and is no part of another content. */
+  List<BookedShelves.Known> fullest(NumberedSpace space) {
+    return fullContents.getOrDefault(space.number(), List.of()).stream()
+        .map(key -> new BookedShelves.Known(key.counts, packed.get(key)))
+        .toList();
+  }
+
+  /** Refuses what no setting was found for in another load. */
+  void refuse(NumberedSpace space, List<int[]> others) {
+    refused.computeIfAbsent(space.number(), any -> new ArrayList<>()).addAll(0, others);
+    refusedBefore.merge(space.number(), others.size(), Integer::sum);
+  }
+
+  /** What was refused in this load. */
+  List<int[]> refusedSince(NumberedSpace space) {
+    List<int[]> all = refused.getOrDefault(space.number(), List.of());
+    return all.subList(refusedBefore.getOrDefault(space.number(), 0), all.size());
+  }
+
+  /** How hard the packer is asked to try now. */
+  Effort effort() {
+    return effort;
+  }
+
   /** The room that so many of each kind take, in square millimetres. */
   double covered(int[] counts) {
     double covered = 0;
@@ -284,6 +322,7 @@ final class ShelfAnswers {
   void tryHarder(Effort harder) {
     effort = harder;
     refused.clear();
+    refusedBefore.clear();
   }
 
   /** How many questions went to the packer. */

@@ -66,12 +66,18 @@ final class ShelfSpaces {
   /**
    * A space and its number; equal numbers mean equal spaces.
    *
+   * @param text what it is like; equal texts mean equal spaces in other runs, too
    * @param area of the foot's room less what is taken, in square millimetres: a guide for filling
    * @param fixed bodies that stay on it
    * @param joint across it, where two shelves are asked about as one
    */
   record NumberedSpace(
-      int number, ShelfSpace space, double area, List<Placed> fixed, Optional<Joint> joint) {
+      int number,
+      String text,
+      ShelfSpace space,
+      double area,
+      List<Placed> fixed,
+      Optional<Joint> joint) {
     /**
      * Whether every shelf carries what stands on it, where that depends on the places.
      *
@@ -135,7 +141,7 @@ final class ShelfSpaces {
     if (known == null) {
       int number = byContent.size() + byKept.size();
       double left = Math.max(1, bare.area() - taken);
-      known = new NumberedSpace(number, bare.space(), left, fixed, bare.joint());
+      known = new NumberedSpace(number, bare.text(), bare.space(), left, fixed, bare.joint());
       byKept.put(new Around(bare.number(), lots), known);
     }
     return known;
@@ -187,6 +193,7 @@ final class ShelfSpaces {
     NumberedSpace numbered =
         new NumberedSpace(
             byContent.size() + byKept.size(),
+            content,
             space,
             space.rooms().get(0).region().area(),
             List.of(),

@@ -1,5 +1,6 @@
 package shelfful.planning;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,8 @@ final class SketchJudge {
   private final KeptApartPairs apart;
   private final HeightClasses classes;
   private final MetLayers met;
+  private final List<NumberedSpace> spacesRead = new ArrayList<>();
+  private Optional<BookedShelves> booked = Optional.empty();
   private final Map<Sketch, Evaluation> remembered =
       new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -54,7 +57,12 @@ final class SketchJudge {
 
   /** From now on asks the packer to try this hard, and forgets what was refused with less. */
   void tryHarder(Effort harder) {
+    writeDown();
     answers.tryHarder(harder);
+    booked.ifPresent(
+        book ->
+            spacesRead.forEach(
+                space -> answers.refuse(space, book.refused(space, answers.effort()))));
     remembered.clear();
   }
 
@@ -154,8 +162,37 @@ final class SketchJudge {
 
   private void met(Spot spot, LevelStand level, NumberedSpace space, int[] kinds, Packed found) {
     if (!found.bodies().isEmpty()) {
+      if (met.isNew(space)) {
+        booked.ifPresent(book -> read(book, space));
+      }
       met.met(spot, level.postsOn().isEmpty(), space, kinds);
     }
+  }
+
+  /** Has what is known of shelves read in a book, and what is found written there. */
+  void with(BookedShelves book) {
+    booked = Optional.of(book);
+  }
+
+  private void read(BookedShelves book, NumberedSpace space) {
+    spacesRead.add(space);
+    answers.refuse(space, book.refused(space, answers.effort()));
+    for (BookedShelves.Known known : book.fitting(space)) {
+      if (answers.takesOver(space, known)) {
+        met.fits(space, known.counts());
+      }
+    }
+  }
+
+  /** Writes down what was found since it was read. */
+  void writeDown() {
+    booked.ifPresent(
+        book -> {
+          for (NumberedSpace space : spacesRead) {
+            book.fits(space, answers.fullest(space));
+            book.refuse(space, answers.effort(), answers.refusedSince(space));
+          }
+        });
   }
 
   HeightClasses classes() {

@@ -18,12 +18,6 @@ final class FiringMaker {
   /** What is offered beyond a kilnful, so that no room is left for want of an offer. */
   private static final double OFFER = 1.3;
 
-  /**
-   * Of what needs much room against what needs least: were it capped lower, wide plates would count
-   * no more than mugs, and wait for the end of every week.
-   */
-  private static final int MOST_WEIGHT = 60;
-
   private final Ground ground;
   private final RoomBook room;
   private final LoadBook loads;
@@ -100,23 +94,19 @@ final class FiringMaker {
   /** What need not go in now counts by its room, so that a load is full rather than of many. */
   private List<Asked> askedFreely(
       Map<UnitKind, List<Offered>> byKind, KilnProgram program, Urgency urgency) {
-    int least = byKind.keySet().stream().mapToInt(kind -> each(kind, program)).min().orElse(1);
+    int kiln = program.kiln();
+    double least = byKind.keySet().stream().mapToInt(kind -> room.each(kind, kiln)).min().orElse(1);
     List<Asked> asked = new ArrayList<>();
     byKind.forEach(
         (kind, list) -> {
           int given = (int) list.stream().filter(Offered::must).count();
           int must =
               (int) list.stream().filter(o -> o.must() && urgency.isUrgent(o.share())).count();
-          int weight = Math.min(MOST_WEIGHT, Math.round(each(kind, program) / (float) least));
           // Where all must go in, a weight says nothing but would make it another question.
-          weight = must == list.size() ? 1 : weight;
+          int weight = must == list.size() ? 1 : room.weight(kind, room.each(kind, kiln) / least);
           asked.add(new Asked(kind, must, given - must, list.size() - given, weight));
         });
     return asked;
-  }
-
-  private int each(UnitKind kind, KilnProgram program) {
-    return Math.max(1, room.usage(kind, program.kiln()) / kind.parts().size());
   }
 
   private static UnitKind unit(Share share) {

@@ -9,7 +9,7 @@ final class Pace {
   private static final int FIRST_AGAIN = 600;
   private static final int ROUND = 20_000;
   private static final int ROUND_AGAIN = 2_000;
-  private static final int TIMED_AGAIN = 5_000;
+  private static final int TIMED_AGAIN = 3_000;
   private static final long SEED_STEP = 7919;
 
   /** In time, loads are searched at first for this part of the steps that were asked. */
@@ -21,10 +21,8 @@ final class Pace {
   private static final List<Integer> SMALL = List.of(175, 150, 125, 200);
   private static final List<Integer> LARGE = List.of(100, 100, 125, 110);
 
-  /**
-   * What a searched load holds is known better; a tenth more is more than was ever found to fit.
-   */
-  private static final List<Integer> LARGE_TIMED = List.of(100, 108, 116, 104);
+  /** What a searched load holds is known better. */
+  private static final List<Integer> LARGE_TIMED = List.of(116, 108, 100, 104);
 
   private final WeekEffort asked;
   private final boolean small;
@@ -40,7 +38,7 @@ final class Pace {
    */
   Rollout.Effort first(boolean fromNothing) {
     int steps = fromNothing ? 0 : asked.loadSteps();
-    return new Rollout.Effort(FIRST, FIRST_AGAIN, steps, stretch(0), false, steps, asked.seed());
+    return new Rollout.Effort(FIRST, FIRST_AGAIN, steps, stretch(0), false, asked.seed());
   }
 
   /**
@@ -49,7 +47,7 @@ final class Pace {
    */
   Rollout.Effort counted(int round) {
     int steps = round % 2 == 0 ? asked.loadSteps() : 0;
-    return new Rollout.Effort(ROUND, ROUND_AGAIN, steps, stretch(round), false, steps, seed(round));
+    return new Rollout.Effort(ROUND, ROUND_AGAIN, steps, stretch(round), false, seed(round));
   }
 
   /**
@@ -62,7 +60,7 @@ final class Pace {
     int parts = 1 + inVain / PATIENCE;
     int steps = (int) Math.min(asked.loadSteps(), (long) light * parts);
     return new Rollout.Effort(
-        ROUND, TIMED_AGAIN, steps, timedStretch(round), steps > 0, asked.loadSteps(), seed(round));
+        ROUND, TIMED_AGAIN, steps, timedStretch(round), steps > 0, seed(round));
   }
 
   private long seed(int round) {

@@ -32,14 +32,6 @@ final class Prospect {
     this.mayEqual = mayEqual;
   }
 
-  /** Whether half of the firings of the best week, or more, are made. */
-  boolean isLate(List<RealFiring> made) {
-    return toBeat
-        .get()
-        .filter(best -> 2L * made.size() >= -best.levels().get(WeekLevels.FIRINGS))
-        .isPresent();
-  }
-
   boolean isHopeless(List<RealFiring> made, Reckoning rest) {
     return toBeat.get().filter(best -> isHopeless(made, rest, best)).isPresent();
   }

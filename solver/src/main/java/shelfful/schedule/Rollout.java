@@ -25,8 +25,9 @@ final class Rollout {
   private final List<List<Span>> busy = new ArrayList<>();
   private final List<HeldTurn> held;
   private List<Chunk> open = List.of();
-  private Optional<Prospect> prospect = Optional.empty();
-  private Optional<Last> last = Optional.empty();
+  private Optional<Against> against = Optional.empty();
+  private final Reshuffling reshuffling;
+  private final Remainder remainder;
 
   /**
    * How hard to look.
@@ -38,18 +39,9 @@ final class Rollout {
    *     what is never tried is never found to fit
    * @param freely whether only what would else be late must go into a load, and the rest goes in by
    *     the room it takes: so more goes in
-   * @param hardSteps of a load on which the number of firings hangs
    * @param seed of the searches
    */
-  record Effort(
-      int first, int again, int loadSteps, int stretch, boolean freely, int hardSteps, long seed) {
-    Effort hard() {
-      return new Effort(first, again, hardSteps, stretch, freely, hardSteps, seed);
-    }
-  }
-
-  /** A firing that can be taken back, and what was open before it. */
-  private record Last(Reckoning found, Turn turn, List<Chunk> open) {}
+  record Effort(int first, int again, int loadSteps, int stretch, boolean freely, long seed) {}
 
   Rollout(
       Ground ground,
@@ -62,6 +54,8 @@ final class Rollout {
     this.room = room;
     this.search = search;
     this.maker = new FiringMaker(ground, room, loads);
+    this.reshuffling = new Reshuffling(ground, room, loads, stop);
+    this.remainder = new Remainder(ground, room);
     this.stop = stop;
     this.held = new ArrayList<>(heldFirings.turns());
     ground.request().kilns().forEach(kiln -> busy.add(new ArrayList<>()));
@@ -79,9 +73,17 @@ final class Rollout {
     }
   }
 
-  /** Breaks off what can hardly be better than the best week so far. */
-  Rollout against(Prospect best) {
-    prospect = Optional.of(best);
+  /**
+   * What a round is held against.
+   *
+   * @param prospect what can hardly be better than the best week so far is broken off
+   * @param confidence but before that, more is trusted to go in
+   */
+  record Against(Prospect prospect, Confidence confidence) {}
+
+  /** Holds this against the best week so far. */
+  Rollout against(Against best) {
+    against = Optional.of(best);
     return this;
   }
 
@@ -94,25 +96,29 @@ final class Rollout {
     Map<RealFiring, Hint> hints = hints(before);
     open = new ChunkMaker(ground, room, List.copyOf(firings), hints).chunks();
     Sketching sketching = new Sketching(programs(hints));
-    BoardMaker boards = new BoardMaker(ground, room, effort.stretch());
+    int stretch = against.map(a -> a.confidence().first(effort.stretch())).orElse(effort.stretch());
     int evaluations = effort.first();
     boolean fresh = before.isEmpty();
     boolean hopeless = false;
     while (!open.isEmpty() && !stop.getAsBoolean()) {
-      Board board = boards.board(open, busy, held);
-      WeekSketch start = fresh ? Opening.sketch(board) : sketching.sketch(board);
-      Reckoning found = search.run(start, evaluations, effort.seed()).reckoning();
+      Reckoning found = search(sketching, stretch, fresh, evaluations, effort.seed());
       hopeless = isHopeless(found);
-      if (hopeless && evaluations < effort.first()) {
-        // A short search may have missed what a longer one finds.
-        found = search.run(start, effort.first(), effort.seed() + 1).reckoning();
-        hopeless = isHopeless(found);
+      if (hopeless && against.isPresent()) {
+        if (reshuffling.isLittle(open)) {
+          return settled(effort);
+        }
+        int more = more(stretch);
+        while (hopeless && more > stretch && !stop.getAsBoolean()) {
+          stretch = more;
+          int again = firings.isEmpty() ? effort.first() : effort.again();
+          found = search(sketching, stretch, fresh, again, effort.seed() + stretch);
+          hopeless = isHopeless(found);
+          more = more(stretch);
+        }
       }
-      if (hopeless && mayFireAgain(effort)) {
-        fireAgain(sketching, effort);
-        hopeless = false;
-        evaluations = effort.again();
-        continue;
+      if (!hopeless && firings.isEmpty()) {
+        int enough = stretch;
+        against.ifPresent(a -> a.confidence().sufficed(enough));
       }
       Optional<Turn> next = next(found);
       if (next.isEmpty() || hopeless || stop.getAsBoolean()) {
@@ -122,31 +128,43 @@ final class Rollout {
       evaluations = asThought ? 0 : effort.again();
       fresh = false;
     }
-    boolean complete = !hopeless && !stop.getAsBoolean();
+    double left = remainder.kilnfuls(open);
+    if (against.isPresent() && left > 0 && left < 1) {
+      room.wanted().leftOver(remainder.kinds(open));
+    }
+    return rolled(!hopeless && !stop.getAsBoolean());
+  }
+
+  private int more(int stretch) {
+    return against.orElseThrow().confidence().more(stretch, firings.size());
+  }
+
+  private Reckoning search(
+      Sketching sketching, int stretch, boolean fresh, int evaluations, long seed) {
+    Board board = new BoardMaker(ground, room, stretch).board(open, busy, held);
+    WeekSketch start = fresh ? Opening.sketch(board) : sketching.sketch(board);
+    return search.run(start, evaluations, seed).reckoning();
+  }
+
+  private Rolled rolled(boolean complete) {
     held.forEach(turn -> firings.add(turn.leftEmpty()));
     return new Rolled(firings, open, complete);
   }
 
-  /** Late in a week a few pieces that did not go in are all that another firing is for. */
-  private boolean mayFireAgain(Effort effort) {
-    return last.isPresent()
-        && effort.hardSteps() > effort.loadSteps()
-        && prospect.filter(best -> best.isLate(firings)).isPresent();
-  }
-
-  /** Plans the load of the last firing again, with more steps. */
-  private void fireAgain(Sketching sketching, Effort effort) {
-    Last before = last.orElseThrow();
-    RealFiring fired = firings.remove(firings.size() - 1);
-    List<Span> spans = busy.get(fired.program().kiln());
-    spans.remove(spans.size() - 1);
-    open = before.open();
-    fire(before.found(), before.turn(), sketching, effort.hard());
-    last = Optional.empty();
+  /** With room found for what is left, or hopeless all the same. */
+  private Rolled settled(Effort effort) {
+    room.wanted().leftOver(remainder.kinds(open));
+    Optional<Rolled> settled = reshuffling.settle(firings, open, effort.loadSteps(), effort.seed());
+    if (settled.isPresent()) {
+      firings.clear();
+      firings.addAll(settled.get().firings());
+      open = settled.get().open();
+    }
+    return rolled(settled.isPresent());
   }
 
   private boolean isHopeless(Reckoning found) {
-    return prospect.filter(best -> best.isHopeless(firings, found)).isPresent();
+    return against.filter(best -> best.prospect().isHopeless(firings, found)).isPresent();
   }
 
   /** The one that is loaded first. */
@@ -162,8 +180,6 @@ final class Rollout {
   private boolean fire(Reckoning found, Turn turn, Sketching sketching, Effort effort) {
     Optional<HeldTurn> heldTurn =
         found.board().isHeld(turn) ? Optional.of(found.board().held(turn)) : Optional.empty();
-    last = Optional.empty();
-    List<Chunk> before = open;
     FiringMaker.Made made = maker.make(found, turn, heldTurn, effort);
     Map<Chunk, FiringMaker.Hints> hints = sketching.carry(found, turn);
     open = advanced(made, hints);
@@ -171,12 +187,16 @@ final class Rollout {
     if (made.firing().isPresent()) {
       if (heldTurn.isEmpty()) {
         keep(made.firing().get());
-        last = Optional.of(new Last(found, turn, before));
+        reshuffling.holds(made.firing().get(), ware(made));
       } else {
         firings.add(made.firing().get());
       }
     }
     return made.asThought();
+  }
+
+  private static List<Chunk> ware(FiringMaker.Made made) {
+    return made.taken().entrySet().stream().map(one -> one.getKey().of(one.getValue())).toList();
   }
 
   private List<Chunk> advanced(FiringMaker.Made made, Map<Chunk, FiringMaker.Hints> hints) {

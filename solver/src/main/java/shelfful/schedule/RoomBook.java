@@ -33,6 +33,15 @@ final class RoomBook {
   /** Of a kilnful that must be on offer for a searched load to tell that less goes in. */
   private static final double ENOUGH = 1.15;
 
+  /**
+   * Of what needs much room against what needs least: were it capped lower, wide plates would count
+   * no more than mugs, and wait for the end of every week.
+   */
+  private static final int MOST_TIMES = 60;
+
+  /** What a unit counts that takes least room, so that small differences show. */
+  private static final int UNIT = 4;
+
   private static final int LEAST = RoomEstimate.WHOLE / 10;
   private static final int MOST = 20 * RoomEstimate.WHOLE;
 
@@ -40,6 +49,7 @@ final class RoomBook {
   private final int[][] goesIn;
   private final Set<List<Integer>> refused;
   private final int[] formOf;
+  private final Wanted wanted = new Wanted();
   private final Optional<RoomFactors[][]> factors;
 
   RoomBook(WeekRequest request, List<UnitKind> kinds) {
@@ -115,6 +125,25 @@ final class RoomBook {
         .map(all -> all[kiln][kind.kind().ordinal()].of(formOf[kind.index()]))
         .map(factor -> (int) Math.max(1, Math.round(factor * estimate)))
         .orElse(estimate);
+  }
+
+  /** What a piece of a unit takes of a kiln, at least 1. */
+  int each(UnitKind kind, int kiln) {
+    return Math.max(1, usage(kind, kiln) / kind.parts().size());
+  }
+
+  /**
+   * What a piece counts in a load.
+   *
+   * @param times as much room as what takes least
+   */
+  int weight(UnitKind kind, double times) {
+    return (int) Math.round(UNIT * wanted.times(kind) * Math.min(MOST_TIMES, times));
+  }
+
+  /** What is wanted more than its room says. */
+  Wanted wanted() {
+    return wanted;
   }
 
   /** How much by estimate goes into a firing. */

@@ -18,8 +18,8 @@ import shelfful.week.WeekPlan;
  * week of both and no load is planned twice. Better weeks are told on the thread that asked.
  */
 final class SideBySide {
-  /** Every other round may make what is only as good: from there another way may lead on. */
-  private static final int AS_GOOD = 2;
+  /** Every so many rounds one may make what is only as good: from there another way may lead on. */
+  private static final int AS_GOOD = 4;
 
   private final Ground ground;
   private final Held held;
@@ -28,6 +28,7 @@ final class SideBySide {
   private final RoomBook room;
   private final LoadBook loads;
   private final Pace pace;
+  private final Confidence confidence = new Confidence();
   private final BooleanSupplier stopped;
   private final BooleanSupplier over;
   private final BlockingQueue<Optional<Rollout.Rolled>> told = new LinkedBlockingQueue<>();
@@ -111,7 +112,7 @@ final class SideBySide {
       best.offerAtLeast(rollout.run(earlier, effort));
     } else {
       Rollout rollout = new Rollout(ground, room, loads, search, held, over);
-      rollout.against(new Prospect(ground, room, best::merit, true));
+      rollout.against(against(true));
       best.offer(rollout.run(earlier, pace.timed(0, 0)));
     }
   }
@@ -120,8 +121,12 @@ final class SideBySide {
     BestWeek.Task task = best.next();
     int number = task.number();
     Rollout rollout = new Rollout(ground, room, loads, search, held, over);
-    rollout.against(new Prospect(ground, room, best::merit, number % AS_GOOD == 0));
+    rollout.against(against(number % AS_GOOD == 0));
     best.offer(rollout.run(task.firings(), pace.timed(number, task.inVain())));
+  }
+
+  private Rollout.Against against(boolean mayEqual) {
+    return new Rollout.Against(new Prospect(ground, room, best::merit, mayEqual), confidence);
   }
 
   private void end() {

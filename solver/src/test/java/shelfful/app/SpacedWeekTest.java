@@ -17,21 +17,21 @@ import shelfful.ware.Stage;
 import shelfful.week.PlannedFiring;
 import shelfful.week.WeekEffort;
 import shelfful.week.WeekPlan;
+import shelfful.week.WeekRequest;
 
 class SpacedWeekTest {
   private static WeekPlan asFound() {
-    WeekLoads loads = new WeekLoads();
+    WeekRequest request =
+        Weeks.week(
+                7,
+                List.of(Weeks.kiln("K1", Weeks.weekdays())),
+                List.of(
+                    Weeks.ware("A", "basin", 3, Stage.GLAZED, "2026-06-05"),
+                    Weeks.ware("B", "drum", 3, Stage.GLAZED, "2026-06-05")))
+            .with(new WeekEffort(1, 2, 4));
+    WeekLoads loads = new WeekLoads(request.studio());
     loads.hurry(() -> false);
-    return new WeekPlanner(
-            Weeks.week(
-                    7,
-                    List.of(Weeks.kiln("K1", Weeks.weekdays())),
-                    List.of(
-                        Weeks.ware("A", "basin", 3, Stage.GLAZED, "2026-06-05"),
-                        Weeks.ware("B", "drum", 3, Stage.GLAZED, "2026-06-05")))
-                .with(new WeekEffort(1, 2, 4)),
-            loads)
-        .plan(week -> {});
+    return new WeekPlanner(request, loads).plan(week -> {});
   }
 
   private static double leastGap(Load load, String layerId) {

@@ -1,0 +1,181 @@
+package shelfful.schedule;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import shelfful.schedule.RealFiring.Going;
+import shelfful.ware.FiringKind;
+
+/**
+ * A glaze firing planned once more with all that is in it and what is left of the week: more goes
+ * in, or other ware, and what then finds no room is left instead. What would be late in another
+ * firing, or asked to go together with others, stays.
+ */
+final class Exchange {
+  private final Ground ground;
+  private final RoomBook room;
+  private final LoadBook loads;
+  private final Remainder remainder;
+  private final Loaded loaded;
+  private final long lastDay;
+
+  /**
+   * An exchange.
+   *
+   * @param loaded what is to be planned again
+   * @param lastDay on which the last firing that anything may move to is unpacked
+   */
+  Exchange(Ground ground, RoomBook room, LoadBook loads, Loaded loaded, long lastDay) {
+    this.ground = ground;
+    this.room = room;
+    this.loads = loads;
+    this.remainder = new Remainder(ground, room);
+    this.loaded = loaded;
+    this.lastDay = lastDay;
+  }
+
+  /** A firing and the ware in it. */
+  record Loaded(RealFiring firing, List<Chunk> ware) {
+    Loaded {
+      ware = List.copyOf(ware);
+    }
+  }
+
+  /** The firing with other ware in it, and what is left of the week then. */
+  record Made(Loaded loaded, List<Chunk> open) {
+    Made {
+      open = List.copyOf(open);
+    }
+  }
+
+  /** How many of a kind have to stay, and how many more are on offer. */
+  private record Count(int must, int may) {
+    static final Count NONE = new Count(0, 0);
+
+    Count with(int units, boolean stay) {
+      return stay ? new Count(must + units, may) : new Count(must, may + units);
+    }
+  }
+
+  /**
+   * Makes it; empty when nothing that is left may go in, or something that has to stay does not.
+   *
+   * @param open what is left of the week
+   * @param eagerness how many times its room what is left counts
+   */
+  Optional<Made> make(List<Chunk> open, double eagerness, int steps) {
+    List<Chunk> offered = new ArrayList<>(open.stream().filter(this::mayGoIn).toList());
+    if (offered.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Chunk> aside = open.stream().filter(chunk -> !mayGoIn(chunk)).toList();
+    Set<UnitKind> left = new HashSet<>();
+    offered.forEach(chunk -> left.add(kind(chunk)));
+    offered.addAll(loaded.ware());
+    offered.sort(Comparator.comparing((Chunk c) -> !hasToStay(c)).thenComparingLong(this::due));
+    Map<UnitKind, Count> counts = new TreeMap<>(Comparator.comparingInt(UnitKind::index));
+    for (Chunk chunk : offered) {
+      counts.merge(
+          kind(chunk),
+          Count.NONE.with(chunk.numbers().size(), hasToStay(chunk)),
+          (one, more) -> new Count(one.must() + more.must(), one.may() + more.may()));
+    }
+    return loads
+        .load(loaded.firing().program(), asked(counts, left, eagerness), steps)
+        .filter(
+            answer ->
+                counts.entrySet().stream()
+                    .allMatch(one -> answer.count(one.getKey()) >= one.getValue().must()))
+        .map(answer -> made(answer, offered, aside));
+  }
+
+  private List<Asked> asked(Map<UnitKind, Count> counts, Set<UnitKind> left, double eagerness) {
+    int kiln = loaded.firing().program().kiln();
+    double least =
+        counts.keySet().stream().mapToInt(kind -> room.each(kind, kiln)).min().orElseThrow();
+    List<Asked> asked = new ArrayList<>();
+    counts.forEach(
+        (kind, count) -> {
+          double times = room.each(kind, kiln) / least * (left.contains(kind) ? eagerness : 1);
+          int weight = count.may() == 0 ? 1 : room.weight(kind, times);
+          asked.add(new Asked(kind, count.must(), 0, count.may(), weight));
+        });
+    return asked;
+  }
+
+  private Made made(LoadAnswer answer, List<Chunk> offered, List<Chunk> aside) {
+    Map<UnitKind, Integer> in = new HashMap<>();
+    List<Chunk> ware = new ArrayList<>();
+    List<Chunk> open = new ArrayList<>(aside);
+    Map<Integer, Lot> lots = new TreeMap<>();
+    Map<Integer, TreeSet<Integer>> numbers = new TreeMap<>();
+    for (Chunk chunk : offered) {
+      int all = chunk.numbers().size();
+      int here = Math.min(all, answer.count(kind(chunk)) - in.getOrDefault(kind(chunk), 0));
+      in.merge(kind(chunk), here, Integer::sum);
+      if (here > 0) {
+        List<Integer> going = chunk.numbers().subList(0, here);
+        ware.add(chunk.of(going));
+        lots.put(chunk.lot().index(), chunk.lot());
+        numbers.computeIfAbsent(chunk.lot().index(), any -> new TreeSet<>()).addAll(going);
+      }
+      if (here < all) {
+        open.add(chunk.of(chunk.numbers().subList(here, all)));
+      }
+    }
+    List<Going> going = new ArrayList<>();
+    numbers.forEach((lot, all) -> going.add(new Going(lots.get(lot), List.copyOf(all))));
+    return new Made(new Loaded(again(answer, going), ware), open);
+  }
+
+  private RealFiring again(LoadAnswer answer, List<Going> going) {
+    RealFiring firing = loaded.firing();
+    LoadNaming naming = new LoadNaming(ground.request(), firing.program(), going);
+    return new RealFiring(
+        firing.program(),
+        firing.times(),
+        going,
+        Optional.of(naming.named(answer, firing.times())),
+        firing.held());
+  }
+
+  private boolean mayGoIn(Chunk chunk) {
+    RealFiring firing = loaded.firing();
+    return chunk.glaze()
+        && !chunk.bisque()
+        && chunk.ready() <= firing.times().loads()
+        && !goesTogether(chunk)
+        && due(chunk) >= ground.clock().day(firing.times().unpacked())
+        && remainder.mayGo(chunk.lot(), firing.program());
+  }
+
+  private boolean hasToStay(Chunk chunk) {
+    return goesTogether(chunk) || loaded.ware().contains(chunk) && due(chunk) < lastDay;
+  }
+
+  private boolean goesTogether(Chunk chunk) {
+    return chunk.lot().members().stream()
+        .anyMatch(
+            line -> line.batch().order().filter(ground.request().together()::contains).isPresent());
+  }
+
+  /** The first day on which any of it is due, far off if none is. */
+  private long due(Chunk chunk) {
+    return chunk.lot().members().stream()
+        .flatMap(line -> line.batch().due().stream())
+        .mapToLong(ground.clock()::day)
+        .min()
+        .orElse(Long.MAX_VALUE);
+  }
+
+  private static UnitKind kind(Chunk chunk) {
+    return chunk.lot().kind(FiringKind.GLAZE).orElseThrow();
+  }
+}
