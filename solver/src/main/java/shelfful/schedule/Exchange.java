@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import shelfful.schedule.RealFiring.Going;
 import shelfful.ware.FiringKind;
 
@@ -114,8 +113,7 @@ final class Exchange {
     Map<UnitKind, Integer> in = new HashMap<>();
     List<Chunk> ware = new ArrayList<>();
     List<Chunk> open = new ArrayList<>(aside);
-    Map<Integer, Lot> lots = new TreeMap<>();
-    Map<Integer, TreeSet<Integer>> numbers = new TreeMap<>();
+    UnitsByLot units = new UnitsByLot();
     for (Chunk chunk : offered) {
       int all = chunk.numbers().size();
       int here = Math.min(all, answer.count(kind(chunk)) - in.getOrDefault(kind(chunk), 0));
@@ -123,16 +121,13 @@ final class Exchange {
       if (here > 0) {
         List<Integer> going = chunk.numbers().subList(0, here);
         ware.add(chunk.of(going));
-        lots.put(chunk.lot().index(), chunk.lot());
-        numbers.computeIfAbsent(chunk.lot().index(), any -> new TreeSet<>()).addAll(going);
+        units.add(chunk.lot(), going);
       }
       if (here < all) {
         open.add(chunk.of(chunk.numbers().subList(here, all)));
       }
     }
-    List<Going> going = new ArrayList<>();
-    numbers.forEach((lot, all) -> going.add(new Going(lots.get(lot), List.copyOf(all))));
-    return new Made(new Loaded(again(answer, going), ware), open);
+    return new Made(new Loaded(again(answer, units.going()), ware), open);
   }
 
   private RealFiring again(LoadAnswer answer, List<Going> going) {

@@ -117,15 +117,9 @@ final class FiringMaker {
       Reckoning found, Turn turn, Optional<HeldTurn> held, LoadAnswer answer, List<Offered> in) {
     KilnProgram program = found.program(turn.index());
     Turnaround times = found.times(turn.index());
-    Map<Integer, Lot> lots = new TreeMap<>();
-    Map<Integer, TreeSet<Integer>> numbers = new TreeMap<>();
-    for (Offered offer : in) {
-      Lot lot = offer.share().chunk().lot();
-      lots.put(lot.index(), lot);
-      numbers.computeIfAbsent(lot.index(), any -> new TreeSet<>()).add(offer.number());
-    }
-    List<Going> going = new ArrayList<>();
-    numbers.forEach((lot, all) -> going.add(new Going(lots.get(lot), List.copyOf(all))));
+    UnitsByLot units = new UnitsByLot();
+    in.forEach(offer -> units.add(offer.share().chunk().lot(), List.of(offer.number())));
+    List<Going> going = units.going();
     Load load = new LoadNaming(ground.request(), program, going).named(answer, times);
     return new RealFiring(program, times, going, Optional.of(load), held.map(HeldTurn::firing));
   }

@@ -18,6 +18,7 @@ import shelfful.planning.ShelfBook.Body;
 import shelfful.planning.ShelfBook.Content;
 import shelfful.planning.ShelfBook.Place;
 import shelfful.ware.Batch;
+import shelfful.ware.BatchChange;
 import shelfful.ware.FiringKind;
 
 /** Loads that begin with what others of the studio found out about shelves. */
@@ -45,29 +46,14 @@ class ShelfBookTest {
     return new Content(Map.of(ware, count), bodies, 0);
   }
 
-  private static Batch some(Batch batch, int quantity) {
-    return new Batch(
-        batch.id(),
-        batch.formId(),
-        batch.glazeId(),
-        quantity,
-        batch.stage(),
-        batch.cone(),
-        batch.mustGo(),
-        batch.priority(),
-        batch.due(),
-        batch.order(),
-        batch.set(),
-        batch.lidPlace());
-  }
-
   /** The same ware in other numbers: every batch a share of it, some left out. */
   private static LoadRequest part(LoadRequest request, int turn) {
     List<Batch> batches = new ArrayList<>();
     for (int i = 0; i < request.batches().size(); i++) {
       Batch batch = request.batches().get(i);
       if ((i + turn) % 3 > 0 || request.batches().size() < 3) {
-        batches.add(some(batch, Math.max(1, batch.quantity() * (2 + turn % 3) / 4)));
+        int some = Math.max(1, batch.quantity() * (2 + turn % 3) / 4);
+        batches.add(BatchChange.pieces(batch, some, batch.stage()));
       }
     }
     return new LoadRequest(
