@@ -56,6 +56,15 @@ final class ChosenWare {
     }
   }
 
+  /** What so many pieces of each lot are worth. */
+  double worth(int[] placed) {
+    double sum = 0;
+    for (int lot = 0; lot < placed.length; lot++) {
+      sum += placed[lot] * worth[lot];
+    }
+    return sum;
+  }
+
   /** What a content weighs. */
   long grams(KnownLayer content) {
     return content.weighed(grams);

@@ -31,13 +31,11 @@ final class LayerChooser {
   private final Prices prices;
   private final ChosenWare ware;
   private final LayersWalk walk;
-  private final PieceWorth pieces;
   private long known;
   private boolean settled;
 
   LayerChooser(SketchJudge judge, ChoiceTask task) {
     this.judge = judge;
-    this.pieces = new PieceWorth(judge.ware().lots());
     this.problem = task.problem();
     this.prices = new Prices(problem);
     this.ware = new ChosenWare(judge);
@@ -66,7 +64,7 @@ final class LayerChooser {
    * nearly as much; null when none was come by.
    */
   Sketch choose(Sketch now, Random random) {
-    double worth = worth(now);
+    double worth = ware.worth(now.placed());
     known = judge.met().pool().added();
     prices.settle(judge.met().pool(), settled ? ROUNDS : FIRST_ROUNDS, worth);
     settled = true;
@@ -75,15 +73,6 @@ final class LayerChooser {
       levels = walk.now(worth - MOST_LOSS * random.nextDouble());
     }
     return levels == null ? null : ware.sketch(levels);
-  }
-
-  private double worth(Sketch sketch) {
-    int[] placed = sketch.placed();
-    double worth = 0;
-    for (Lot lot : judge.ware().lots()) {
-      worth += placed[lot.index()] * pieces.of(lot);
-    }
-    return worth;
   }
 
   private List<List<ChosenLevel>> levels(Sketch sketch) {

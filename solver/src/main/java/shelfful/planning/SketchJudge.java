@@ -57,7 +57,7 @@ final class SketchJudge {
 
   /** From now on asks the packer to try this hard, and forgets what was refused with less. */
   void tryHarder(Effort harder) {
-    writeDown();
+    writeRefused();
     answers.tryHarder(harder);
     booked.ifPresent(
         book ->
@@ -162,8 +162,8 @@ final class SketchJudge {
 
   private void met(Spot spot, LevelStand level, NumberedSpace space, int[] kinds, Packed found) {
     if (!found.bodies().isEmpty()) {
-      if (met.isNew(space)) {
-        booked.ifPresent(book -> read(book, space));
+      if (booked.isPresent() && met.isNew(space)) {
+        read(booked.get(), space);
       }
       met.met(spot, level.postsOn().isEmpty(), space, kinds);
     }
@@ -186,13 +186,15 @@ final class SketchJudge {
 
   /** Writes down what was found since it was read. */
   void writeDown() {
+    booked.ifPresent(book -> spacesRead.forEach(space -> book.fits(space, answers.fullest(space))));
+    writeRefused();
+  }
+
+  private void writeRefused() {
     booked.ifPresent(
-        book -> {
-          for (NumberedSpace space : spacesRead) {
-            book.fits(space, answers.fullest(space));
-            book.refuse(space, answers.effort(), answers.refusedSince(space));
-          }
-        });
+        book ->
+            spacesRead.forEach(
+                space -> book.refuse(space, answers.effort(), answers.refusedSince(space))));
   }
 
   HeightClasses classes() {

@@ -137,15 +137,7 @@ final class BoardMaker {
             .map(kiln -> units * room.usage(unit, kiln))
             .boxed()
             .toList(),
-        wanted(lot));
-  }
-
-  private long wanted(Lot lot) {
-    return lot.members().stream()
-        .flatMap(line -> line.batch().due().stream())
-        .mapToLong(ground.clock()::day)
-        .min()
-        .orElse(Long.MAX_VALUE / 2);
+        ground.wanted(lot));
   }
 
   private List<DuePieces> due(List<WareLine> going, FiringKind kind, int units) {

@@ -78,7 +78,7 @@ final class Exchange {
     Set<UnitKind> left = new HashSet<>();
     offered.forEach(chunk -> left.add(kind(chunk)));
     offered.addAll(loaded.ware());
-    offered.sort(Comparator.comparing((Chunk c) -> !hasToStay(c)).thenComparingLong(this::due));
+    offered.sort(Comparator.comparing((Chunk c) -> !hasToStay(c)).thenComparingLong(this::wanted));
     Map<UnitKind, Count> counts = new TreeMap<>(Comparator.comparingInt(UnitKind::index));
     for (Chunk chunk : offered) {
       counts.merge(
@@ -97,13 +97,12 @@ final class Exchange {
 
   private List<Asked> asked(Map<UnitKind, Count> counts, Set<UnitKind> left, double eagerness) {
     int kiln = loaded.firing().program().kiln();
-    double least =
-        counts.keySet().stream().mapToInt(kind -> room.each(kind, kiln)).min().orElseThrow();
+    int least = room.least(counts.keySet(), kiln);
     List<Asked> asked = new ArrayList<>();
     counts.forEach(
         (kind, count) -> {
-          double times = room.each(kind, kiln) / least * (left.contains(kind) ? eagerness : 1);
-          int weight = count.may() == 0 ? 1 : room.weight(kind, times);
+          double eager = left.contains(kind) ? eagerness : 1;
+          int weight = count.may() == 0 ? 1 : room.weight(kind, kiln, least, eager);
           asked.add(new Asked(kind, count.must(), 0, count.may(), weight));
         });
     return asked;
@@ -147,12 +146,12 @@ final class Exchange {
         && !chunk.bisque()
         && chunk.ready() <= firing.times().loads()
         && !goesTogether(chunk)
-        && due(chunk) >= ground.clock().day(firing.times().unpacked())
+        && wanted(chunk) >= ground.clock().day(firing.times().unpacked())
         && remainder.mayGo(chunk.lot(), firing.program());
   }
 
   private boolean hasToStay(Chunk chunk) {
-    return goesTogether(chunk) || loaded.ware().contains(chunk) && due(chunk) < lastDay;
+    return goesTogether(chunk) || loaded.ware().contains(chunk) && wanted(chunk) < lastDay;
   }
 
   private boolean goesTogether(Chunk chunk) {
@@ -161,13 +160,8 @@ final class Exchange {
             line -> line.batch().order().filter(ground.request().together()::contains).isPresent());
   }
 
-  /** The first day on which any of it is due, far off if none is. */
-  private long due(Chunk chunk) {
-    return chunk.lot().members().stream()
-        .flatMap(line -> line.batch().due().stream())
-        .mapToLong(ground.clock()::day)
-        .min()
-        .orElse(Long.MAX_VALUE);
+  private long wanted(Chunk chunk) {
+    return ground.wanted(chunk.lot());
   }
 
   private static UnitKind kind(Chunk chunk) {

@@ -95,7 +95,7 @@ final class FiringMaker {
   private List<Asked> askedFreely(
       Map<UnitKind, List<Offered>> byKind, KilnProgram program, Urgency urgency) {
     int kiln = program.kiln();
-    double least = byKind.keySet().stream().mapToInt(kind -> room.each(kind, kiln)).min().orElse(1);
+    int least = room.least(byKind.keySet(), kiln);
     List<Asked> asked = new ArrayList<>();
     byKind.forEach(
         (kind, list) -> {
@@ -103,7 +103,7 @@ final class FiringMaker {
           int must =
               (int) list.stream().filter(o -> o.must() && urgency.isUrgent(o.share())).count();
           // Where all must go in, a weight says nothing but would make it another question.
-          int weight = must == list.size() ? 1 : room.weight(kind, room.each(kind, kiln) / least);
+          int weight = must == list.size() ? 1 : room.weight(kind, kiln, least, 1);
           asked.add(new Asked(kind, must, given - must, list.size() - given, weight));
         });
     return asked;

@@ -118,6 +118,15 @@ final class Ground {
     return request.pauses().glazingDays() * DAY;
   }
 
+  /** The first day on which any of a lot is due, however far the way there; far off if none is. */
+  long wanted(Lot lot) {
+    return lot.members().stream()
+        .flatMap(line -> line.batch().due().stream())
+        .mapToLong(clock::day)
+        .min()
+        .orElse(Long.MAX_VALUE / 2);
+  }
+
   /** Whether a program is meant for what a lot still needs, whatever the room. */
   boolean suits(KilnProgram program, Lot lot, FiringKind kind) {
     return program.program().kind() == kind

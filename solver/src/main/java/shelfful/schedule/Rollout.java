@@ -24,10 +24,10 @@ final class Rollout {
   private final List<RealFiring> firings = new ArrayList<>();
   private final List<List<Span>> busy = new ArrayList<>();
   private final List<HeldTurn> held;
-  private List<Chunk> open = List.of();
-  private Optional<Against> against = Optional.empty();
   private final Reshuffling reshuffling;
   private final Remainder remainder;
+  private List<Chunk> open = List.of();
+  private Optional<Against> against = Optional.empty();
 
   /**
    * How hard to look.

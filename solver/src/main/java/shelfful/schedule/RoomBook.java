@@ -1,6 +1,7 @@
 package shelfful.schedule;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -128,16 +129,23 @@ final class RoomBook {
   }
 
   /** What a piece of a unit takes of a kiln, at least 1. */
-  int each(UnitKind kind, int kiln) {
+  private int each(UnitKind kind, int kiln) {
     return Math.max(1, usage(kind, kiln) / kind.parts().size());
   }
 
+  /** What a piece of those that take least takes of a kiln; 1 of none. */
+  int least(Collection<UnitKind> kinds, int kiln) {
+    return kinds.stream().mapToInt(kind -> each(kind, kiln)).min().orElse(1);
+  }
+
   /**
-   * What a piece counts in a load.
+   * What a piece counts in a load: its room, and more where it was left over before.
    *
-   * @param times as much room as what takes least
+   * @param least what a piece takes that takes least there
+   * @param eagerness how many times its room it is to count beyond that
    */
-  int weight(UnitKind kind, double times) {
+  int weight(UnitKind kind, int kiln, int least, double eagerness) {
+    double times = each(kind, kiln) / (double) least * eagerness;
     return (int) Math.round(UNIT * wanted.times(kind) * Math.min(MOST_TIMES, times));
   }
 

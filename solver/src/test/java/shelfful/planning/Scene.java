@@ -74,6 +74,20 @@ final class Scene {
     post("20", 20, 12).post("80", 80, 12).post("120", 120, 12);
   }
 
+  /** Cups of three sizes, more of them than go in. */
+  static Scene ofThreeCups() {
+    return new Scene()
+        .chamber(560, 700)
+        .shelves(8)
+        .post("100", 100, 24)
+        .cup("a", 60, 70)
+        .cup("b", 80, 90)
+        .cup("c", 110, 50)
+        .batch("A", "a", 50)
+        .batch("B", "b", 40)
+        .batch("C", "c", 30);
+  }
+
   static Length mm(double millimetres) {
     return Length.ofMillimetres(millimetres);
   }

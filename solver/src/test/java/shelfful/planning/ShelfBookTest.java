@@ -25,19 +25,6 @@ import shelfful.ware.FiringKind;
 class ShelfBookTest {
   private static final Place PLACE = new Place(FiringKind.GLAZE, "a shelf");
 
-  private static Scene scene() {
-    return new Scene()
-        .chamber(560, 700)
-        .shelves(8)
-        .post("100", 100, 24)
-        .cup("a", 60, 70)
-        .cup("b", 80, 90)
-        .cup("c", 110, 50)
-        .batch("A", "a", 50)
-        .batch("B", "b", 40)
-        .batch("C", "c", 30);
-  }
-
   private static Content content(int ware, int count) {
     List<Body> bodies = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -83,7 +70,7 @@ class ShelfBookTest {
 
   @Test
   void asksLessAndHoldsNoLessThanWithout() {
-    LoadRequest request = scene().request();
+    LoadRequest request = Scene.ofThreeCups().request();
     ShelfBook book = new ShelfBook(request.studio());
     new LoadPlanner(request).with(book).plan(SearchBudget.ofSteps(40), better -> {});
 
@@ -98,15 +85,15 @@ class ShelfBookTest {
 
   @Test
   void aBookOfAnotherStudioIsLeftAside() {
-    LoadRequest request = scene().request();
+    LoadRequest request = Scene.ofThreeCups().request();
     ShelfBook other = new ShelfBook(new Scene().cup("a", 60, 70).request().studio());
     Load load = new LoadPlanner(request).with(other).plan(SearchBudget.ofSteps(5), better -> {});
-    assertThat(load).isEqualTo(scene().plan(5));
+    assertThat(load).isEqualTo(Scene.ofThreeCups().plan(5));
   }
 
   @Test
   void whatIsPartOfAnotherContentIsNotKept() {
-    ShelfBook book = new ShelfBook(scene().request().studio());
+    ShelfBook book = new ShelfBook(Scene.ofThreeCups().request().studio());
     book.fits(PLACE, List.of(content(1, 3), content(2, 2)));
     book.fits(PLACE, List.of(content(1, 2)));
     assertThat(book.contents(PLACE)).hasSize(2);
@@ -119,7 +106,7 @@ class ShelfBookTest {
 
   @Test
   void theOldestContentsMakeWayForTheLatest() {
-    ShelfBook book = new ShelfBook(scene().request().studio());
+    ShelfBook book = new ShelfBook(Scene.ofThreeCups().request().studio());
     for (int ware = 0; ware < 700; ware++) {
       book.fits(PLACE, List.of(content(ware, 1)));
     }

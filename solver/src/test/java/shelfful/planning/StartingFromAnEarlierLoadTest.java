@@ -14,19 +14,6 @@ import shelfful.ware.Batch;
 class StartingFromAnEarlierLoadTest {
   private static final long STEPS = 40;
 
-  private static Scene scene() {
-    return new Scene()
-        .chamber(560, 700)
-        .shelves(8)
-        .post("100", 100, 24)
-        .cup("a", 60, 70)
-        .cup("b", 80, 90)
-        .cup("c", 110, 50)
-        .batch("A", "a", 50)
-        .batch("B", "b", 40)
-        .batch("C", "c", 30);
-  }
-
   private static LoadRequest with(LoadRequest old, Batch more) {
     List<Batch> batches = new ArrayList<>(old.batches());
     batches.add(more);
@@ -47,7 +34,7 @@ class StartingFromAnEarlierLoadTest {
 
   @Test
   void threeMorePiecesMoveATenthOfThemAtMost() {
-    Load before = scene().plan(STEPS);
+    Load before = Scene.ofThreeCups().plan(STEPS);
     assertThat(before.placed()).isGreaterThan(100);
     LoadRequest more = with(before.request(), Scene.plain("N", "b", 3));
     List<Load> shown = new ArrayList<>();
@@ -63,7 +50,7 @@ class StartingFromAnEarlierLoadTest {
 
   @Test
   void whatIsNotChangedIsNotMovedAtAll() {
-    Load before = scene().plan(STEPS);
+    Load before = Scene.ofThreeCups().plan(STEPS);
     Load after =
         new LoadPlanner(before.request())
             .startFrom(before, true)
@@ -73,7 +60,7 @@ class StartingFromAnEarlierLoadTest {
 
   @Test
   void beginsNoWorseThanTheEarlierLoad() {
-    Load before = scene().plan(STEPS);
+    Load before = Scene.ofThreeCups().plan(STEPS);
     List<Load> shown = new ArrayList<>();
     Load after =
         new LoadPlanner(before.request())
