@@ -1,18 +1,24 @@
 package shelfful.app;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import shelfful.inspect.InspectedLoad;
+import shelfful.inspect.Inspector;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
+import shelfful.planning.LoadsTogether;
 import shelfful.planning.ShelfBook;
 import shelfful.schedule.LoadSource;
 import shelfful.studio.Studio;
 
 /** The loads of a week from the load planner, one at a time for each thread that asks. */
 final class WeekLoads implements LoadSource {
+  private final Inspector inspector = new Inspector();
   private final ShelfBook book;
   private final Set<PlanALoad> running = ConcurrentHashMap.newKeySet();
   private volatile Optional<BooleanSupplier> timeIsOver = Optional.empty();
@@ -55,6 +61,26 @@ final class WeekLoads implements LoadSource {
   @Override
   public Optional<InspectedLoad> plan(LoadRequest request, Load like) {
     return plan(request, new PlanALoad(request).startFrom(like));
+  }
+
+  @Override
+  public Optional<List<InspectedLoad>> together(
+      List<LoadRequest> requests, List<Load> loads, int effort, long seed) {
+    List<LoadsTogether.Part> parts = new ArrayList<>();
+    for (int i = 0; i < requests.size(); i++) {
+      parts.add(new LoadsTogether.Part(requests.get(i), loads.get(i)));
+    }
+    return new LoadsTogether(book, this::isOver)
+        .better(parts, effort, seed)
+        .map(found -> found.stream().flatMap(load -> inspector.inspect(load).passed().stream()))
+        .map(Stream::toList)
+        .filter(passed -> passed.size() == parts.size());
+  }
+
+  /** Asked between any two changes of several loads. */
+  private boolean isOver() {
+    betweenSteps.run();
+    return stopped || timeIsOver.filter(BooleanSupplier::getAsBoolean).isPresent();
   }
 
   private Optional<InspectedLoad> plan(LoadRequest request, PlanALoad planning) {

@@ -252,6 +252,15 @@ public final class LoadPlanner {
     return Optional.ofNullable(best);
   }
 
+  /** A desk with a load on it just as it is, or empty where it would not stand so. */
+  Optional<PlanDesk> holding(Load load) {
+    return lay().stream()
+        .filter(stand -> load.columnPlanId().equals(stand.plan().id()))
+        .map(this::plain)
+        .filter(desk -> desk.takesOver(load))
+        .findFirst();
+  }
+
   /**
    * Asked between any two steps. The first load is always finished: it takes a fraction of a
    * second, and there is nothing else to keep.

@@ -1,5 +1,6 @@
 package shelfful.planning;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -146,6 +147,30 @@ final class PlanDesk {
       earlier = here;
       settled = taken.settings();
     }
+  }
+
+  /** Takes a load over just as it is; false where something of it would not stand here. */
+  boolean takesOver(Load load) {
+    Optional<Load> here = judge.stand().takenOver(load);
+    if (here.isEmpty() || judge.ware().shares().isAnything()) {
+      return false;
+    }
+    best = new EarlierLoad(judge, here.get()).sketch();
+    return Arrays.stream(best.placed()).sum() == load.standing().size()
+        && judge.judge(best.copy()).broken() == 0;
+  }
+
+  SketchJudge judge() {
+    return judge;
+  }
+
+  Sketch best() {
+    return best;
+  }
+
+  /** Goes on from a sketch that was bettered elsewhere. */
+  void goOnFrom(Sketch sketch) {
+    best = sketch;
   }
 
   boolean hasBegun() {

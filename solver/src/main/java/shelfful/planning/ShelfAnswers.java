@@ -117,8 +117,7 @@ final class ShelfAnswers {
       return less;
     }
     double covered = covered(counts) / space.area();
-    boolean fuller =
-        covered > Math.max(NOT_YET_FULL, fullest.getOrDefault(space.number(), 0.0) + FULLER);
+    boolean fuller = covered(counts) > mostCovered(space);
     if (fuller && Arrays.stream(counts).sum() > FEW) {
       return null;
     }
@@ -284,6 +283,12 @@ final class ShelfAnswers {
   List<int[]> refusedSince(NumberedSpace space) {
     List<int[]> all = refused.getOrDefault(space.number(), List.of());
     return all.subList(refusedBefore.getOrDefault(space.number(), 0), all.size());
+  }
+
+  /** The room that may be taken before the packer is not even asked, in square millimetres. */
+  double mostCovered(NumberedSpace space) {
+    double share = fullest.getOrDefault(space.number(), 0.0) + FULLER;
+    return Math.max(NOT_YET_FULL, share) * space.area();
   }
 
   /** How hard the packer is asked to try now. */

@@ -10,7 +10,7 @@ final class Confidence {
   private static final int STEP = 5;
 
   /** With nothing fired yet. */
-  private static final int MOST = 122;
+  private static final int MOST = 130;
 
   /** So much more for each firing made: then there is less that can still go wrong. */
   private static final int EACH = 2;

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import shelfful.schedule.RealFiring.Going;
 import shelfful.ware.FiringKind;
 
 /**
@@ -21,7 +20,7 @@ final class Exchange {
   private final Ground ground;
   private final RoomBook room;
   private final LoadBook loads;
-  private final Remainder remainder;
+  private final Admission admission;
   private final Loaded loaded;
   private final long lastDay;
 
@@ -35,7 +34,7 @@ final class Exchange {
     this.ground = ground;
     this.room = room;
     this.loads = loads;
-    this.remainder = new Remainder(ground, room);
+    this.admission = new Admission(ground, room);
     this.loaded = loaded;
     this.lastDay = lastDay;
   }
@@ -126,38 +125,17 @@ final class Exchange {
         open.add(chunk.of(chunk.numbers().subList(here, all)));
       }
     }
-    return new Made(new Loaded(again(answer, units.going()), ware), open);
-  }
-
-  private RealFiring again(LoadAnswer answer, List<Going> going) {
-    RealFiring firing = loaded.firing();
-    LoadNaming naming = new LoadNaming(ground.request(), firing.program(), going);
-    return new RealFiring(
-        firing.program(),
-        firing.times(),
-        going,
-        Optional.of(naming.named(answer, firing.times())),
-        firing.held());
+    return new Made(
+        new Loaded(loaded.firing().again(ground.request(), answer, units.going()), ware), open);
   }
 
   private boolean mayGoIn(Chunk chunk) {
-    RealFiring firing = loaded.firing();
-    return chunk.glaze()
-        && !chunk.bisque()
-        && chunk.ready() <= firing.times().loads()
-        && !goesTogether(chunk)
-        && wanted(chunk) >= ground.clock().day(firing.times().unpacked())
-        && remainder.mayGo(chunk.lot(), firing.program());
+    return admission.mayGoIn(chunk, loaded.firing());
   }
 
   private boolean hasToStay(Chunk chunk) {
-    return goesTogether(chunk) || loaded.ware().contains(chunk) && wanted(chunk) < lastDay;
-  }
-
-  private boolean goesTogether(Chunk chunk) {
-    return chunk.lot().members().stream()
-        .anyMatch(
-            line -> line.batch().order().filter(ground.request().together()::contains).isPresent());
+    return admission.goesTogether(chunk)
+        || loaded.ware().contains(chunk) && wanted(chunk) < lastDay;
   }
 
   private long wanted(Chunk chunk) {

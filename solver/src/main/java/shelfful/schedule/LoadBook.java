@@ -92,6 +92,12 @@ final class LoadBook {
     return answer(first == null ? mine : first);
   }
 
+  /** Several loads bettered together, by where loads come from. */
+  Optional<List<InspectedLoad>> together(
+      List<LoadRequest> requests, List<Load> now, int effort, long chance) {
+    return source.together(requests, now, effort, chance);
+  }
+
   private static Optional<LoadAnswer> answer(FutureTask<Optional<LoadAnswer>> task) {
     boolean interrupted = false;
     try {

@@ -68,6 +68,11 @@ final class LoadNaming {
     return new Load(asked, answer.load().columnPlanId(), layers, answer.load().posts(), List.of());
   }
 
+  /** The name that a piece of a batch has in the load; of a pot with its lid beside it the pot. */
+  String pieceId(String batchId, int number) {
+    return String.format(Locale.ROOT, "%s-%03d", batchId, local.get(batchId).get(number));
+  }
+
   private List<Batch> batches() {
     return request.lines().stream()
         .filter(line -> local.containsKey(line.batch().id()))
@@ -88,9 +93,7 @@ final class LoadNaming {
         List<String> pieces = answer.placed().get(unit).get(at).pieceIds();
         for (int part = 0; part < members.size(); part++) {
           String batch = members.get(part).batch().id();
-          names.put(
-              pieces.get(part),
-              String.format(Locale.ROOT, "%s-%03d", batch, local.get(batch).get(number)));
+          names.put(pieces.get(part), pieceId(batch, number));
         }
       }
     }

@@ -1,5 +1,6 @@
 package shelfful.schedule;
 
+import java.util.List;
 import java.util.Optional;
 import shelfful.inspect.InspectedLoad;
 import shelfful.load.Load;
@@ -22,5 +23,20 @@ public interface LoadSource {
    */
   default Optional<InspectedLoad> plan(LoadRequest request, Load like) {
     return plan(request);
+  }
+
+  /**
+   * Several loads bettered together, so that they hold more of the ware they share; empty where
+   * nothing better was found. Which pieces of a batch are in which load means nothing any more, but
+   * no more of it are in all than there are.
+   *
+   * @param requests what may go into each; a batch that several may take of is on each of their
+   *     lists, with the same id and quantity
+   * @param loads as they are
+   * @param effort how much is tried: 10,000 is about a second
+   */
+  default Optional<List<InspectedLoad>> together(
+      List<LoadRequest> requests, List<Load> loads, int effort, long seed) {
+    return Optional.empty();
   }
 }

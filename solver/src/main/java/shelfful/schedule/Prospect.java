@@ -36,6 +36,17 @@ final class Prospect {
     return toBeat.get().filter(best -> isHopeless(made, rest, best)).isPresent();
   }
 
+  /** Whether it is though no firing more were needed, for it has too many. */
+  boolean hasTooMany(List<RealFiring> made) {
+    return toBeat.get().filter(best -> hasTooMany(made, best)).isPresent();
+  }
+
+  private boolean hasTooMany(List<RealFiring> made, WeekMerit best) {
+    WeekMerit sure = WeekMerit.of(ground, room, new Rollout.Rolled(made, List.of(), false));
+    long more = best.levels().get(WeekLevels.FIRINGS) - sure.levels().get(WeekLevels.FIRINGS);
+    return more > 0 || more == 0 && !mayEqual;
+  }
+
   private boolean isHopeless(List<RealFiring> made, Reckoning rest, WeekMerit best) {
     WeekMerit sure = WeekMerit.of(ground, room, new Rollout.Rolled(made, List.of(), false));
     BendableLongScore thought = WeekScorer.score(rest);

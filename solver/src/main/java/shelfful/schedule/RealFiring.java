@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import shelfful.load.Load;
 import shelfful.week.PlannedFiring;
+import shelfful.week.WeekRequest;
 
 /**
  * A firing whose load was really planned and judged.
@@ -22,6 +23,12 @@ record RealFiring(
     Optional<PlannedFiring> held) {
   RealFiring {
     going = List.copyOf(going);
+  }
+
+  /** The same firing with another load. */
+  RealFiring again(WeekRequest request, LoadAnswer answer, List<Going> others) {
+    Load named = new LoadNaming(request, program, others).named(answer, times);
+    return new RealFiring(program, times, others, Optional.of(named), held);
   }
 
   /**

@@ -8,28 +8,37 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
 import shelfful.ware.FiringKind;
 
 /**
- * Finds room for the little that is left of a week in the glaze firings it already has: one after
- * the other is planned again with what is left, which becomes less, or other, until nothing is.
+ * Finds room for the little that is left of a week in the glaze firings it already has: it is
+ * tucked in, and where that leaves something one firing after the other is planned again with it,
+ * which makes it less, or other, until nothing is left.
  */
 final class Reshuffling {
   /** More kilnfuls than this are not found room for. */
-  private static final double LITTLE = 0.25;
+  private static final double LITTLE = 0.2;
 
   /** So little is worth going on for. */
   private static final double NEXT_TO_NOTHING = 0.05;
 
-  private static final int PASSES = 3;
-  private static final int LONG_PASSES = 9;
+  private static final int PASSES = 1;
+  private static final int LONG_PASSES = 3;
 
   /** Each pass looks so many steps longer. */
   private static final int MORE_STEPS = 6;
 
   /** After the first pass so much more may be left than before, if only it is other ware. */
   private static final double SLACK = 0.02;
+
+  /**
+   * What is left counts so many times its room at least when a firing is planned again: other ware
+   * that makes way for it is tucked in more easily than what was left by all so far.
+   */
+  private static final double EAGER = 1.5;
+
+  /** How long what is left is tucked in each time: some three seconds, mostly less. */
+  private static final int TUCKING = 30_000;
 
   private static final double LEAST_GAIN = 1e-9;
 
@@ -38,6 +47,7 @@ final class Reshuffling {
   private final LoadBook loads;
   private final BooleanSupplier stop;
   private final Remainder remainder;
+  private final TuckingIn tucking;
   private final Map<RealFiring, List<Chunk>> ware = new IdentityHashMap<>();
 
   Reshuffling(Ground ground, RoomBook room, LoadBook loads, BooleanSupplier stop) {
@@ -46,6 +56,7 @@ final class Reshuffling {
     this.loads = loads;
     this.stop = stop;
     this.remainder = new Remainder(ground, room);
+    this.tucking = new TuckingIn(ground, room, loads);
   }
 
   /** Takes note of what a firing holds; only such firings are planned again. */
@@ -73,22 +84,23 @@ final class Reshuffling {
       List<RealFiring> firings, List<Chunk> open, int steps, long seed) {
     Random random = new Random(seed);
     List<RealFiring> made = new ArrayList<>(firings);
-    List<Chunk> left = open;
+    List<Chunk> left = tucked(made, open, random.nextLong());
     int pass = 0;
-    while (remainder.kilnfuls(left) > 0 && pass < passes(left) && !stop.getAsBoolean()) {
-      List<RealFiring> order = new ArrayList<>(made.stream().filter(ware::containsKey).toList());
-      Collections.shuffle(order, random);
-      for (RealFiring firing : order) {
-        double eagerness = pass == 0 ? 1 : 1 + random.nextDouble();
+    while (isSomething(left) && pass < passes(left)) {
+      for (int at : order(made, random)) {
+        double eagerness = EAGER + random.nextDouble();
         Optional<Exchange.Made> found =
-            remainder.kilnfuls(left) == 0 || stop.getAsBoolean()
-                ? Optional.empty()
-                : exchange(firing, made).make(left, eagerness, steps + pass * MORE_STEPS);
-        if (found.filter(isWelcome(left, pass == 0 ? -LEAST_GAIN : SLACK)).isPresent()) {
-          RealFiring again = found.get().loaded().firing();
-          made.set(made.indexOf(firing), again);
-          ware.put(again, found.get().loaded().ware());
-          left = found.get().open();
+            isSomething(left)
+                ? exchange(made.get(at), made).make(left, eagerness, steps + pass * MORE_STEPS)
+                : Optional.empty();
+        if (found.isPresent()) {
+          List<RealFiring> others = new ArrayList<>(made);
+          put(others, at, found.get().loaded());
+          List<Chunk> then = tucked(others, found.get().open(), random.nextLong());
+          if (isWelcome(then, left, pass == 0 ? -LEAST_GAIN : SLACK)) {
+            made = others;
+            left = then;
+          }
         }
       }
       pass++;
@@ -98,12 +110,54 @@ final class Reshuffling {
         : Optional.empty();
   }
 
+  private boolean isSomething(List<Chunk> left) {
+    return remainder.kilnfuls(left) > 0 && !stop.getAsBoolean();
+  }
+
+  /** The firings that may be planned again, by their place, in a random order. */
+  private List<Integer> order(List<RealFiring> made, Random random) {
+    List<Integer> order = new ArrayList<>();
+    for (int at = 0; at < made.size(); at++) {
+      if (ware.containsKey(made.get(at))) {
+        order.add(at);
+      }
+    }
+    Collections.shuffle(order, random);
+    return order;
+  }
+
+  private void put(List<RealFiring> made, int at, Exchange.Loaded loaded) {
+    made.set(at, loaded.firing());
+    ware.put(loaded.firing(), loaded.ware());
+  }
+
+  /** What is left after it was tucked in as far as it went; the firings are changed. */
+  private List<Chunk> tucked(List<RealFiring> made, List<Chunk> left, long seed) {
+    if (!isSomething(left)) {
+      return left;
+    }
+    List<Integer> places = order(made, new Random(seed));
+    Collections.sort(places);
+    List<Exchange.Loaded> loaded =
+        places.stream()
+            .map(at -> new Exchange.Loaded(made.get(at), ware.get(made.get(at))))
+            .toList();
+    Optional<TuckingIn.Tucked> tucked =
+        tucking
+            .tuck(loaded, left, TUCKING, seed)
+            .filter(found -> remainder.kilnfuls(found.open()) < remainder.kilnfuls(left));
+    for (int i = 0; i < places.size() && tucked.isPresent(); i++) {
+      put(made, places.get(i), tucked.get().loaded().get(i));
+    }
+    return tucked.map(TuckingIn.Tucked::open).orElse(left);
+  }
+
   private int passes(List<Chunk> left) {
     return remainder.kilnfuls(left) < NEXT_TO_NOTHING ? LONG_PASSES : PASSES;
   }
 
-  private Predicate<Exchange.Made> isWelcome(List<Chunk> left, double slack) {
-    return found -> remainder.kilnfuls(found.open()) < remainder.kilnfuls(left) + slack;
+  private boolean isWelcome(List<Chunk> then, List<Chunk> left, double slack) {
+    return remainder.kilnfuls(then) < remainder.kilnfuls(left) + slack;
   }
 
   private Exchange exchange(RealFiring firing, List<RealFiring> made) {

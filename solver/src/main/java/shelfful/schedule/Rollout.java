@@ -104,7 +104,7 @@ final class Rollout {
       Reckoning found = search(sketching, stretch, fresh, evaluations, effort.seed());
       hopeless = isHopeless(found);
       if (hopeless && against.isPresent()) {
-        if (reshuffling.isLittle(open)) {
+        if (reshuffling.isLittle(open) && !against.get().prospect().hasTooMany(firings)) {
           return settled(effort);
         }
         int more = more(stretch);

@@ -128,8 +128,8 @@ final class RoomBook {
         .orElse(estimate);
   }
 
-  /** What a piece of a unit takes of a kiln, at least 1. */
-  private int each(UnitKind kind, int kiln) {
+  /** What a piece of a unit takes of a kiln by what was learned, at least 1. */
+  int each(UnitKind kind, int kiln) {
     return Math.max(1, usage(kind, kiln) / kind.parts().size());
   }
 

@@ -39,7 +39,8 @@ public record Batch(
   /** On a list. */
   public static final int HIGHEST_PRIORITY = 9;
 
-  private static final int MOST_WEIGHT = 1000;
+  /** The highest that planning several firings weighs with. */
+  public static final int MOST_WEIGHT = 1000;
 
   /** Refuses quantities and priorities out of range. */
   public Batch {
