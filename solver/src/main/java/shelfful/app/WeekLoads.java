@@ -1,6 +1,5 @@
 package shelfful.app;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,17 +63,12 @@ final class WeekLoads implements LoadSource {
   }
 
   @Override
-  public Optional<List<InspectedLoad>> together(
-      List<LoadRequest> requests, List<Load> loads, int effort, long seed) {
-    List<LoadsTogether.Part> parts = new ArrayList<>();
-    for (int i = 0; i < requests.size(); i++) {
-      parts.add(new LoadsTogether.Part(requests.get(i), loads.get(i)));
-    }
+  public Optional<List<InspectedLoad>> together(List<Load> loads, int effort, long seed) {
     return new LoadsTogether(book, this::isOver)
-        .better(parts, effort, seed)
+        .better(loads, effort, seed)
         .map(found -> found.stream().flatMap(load -> inspector.inspect(load).passed().stream()))
         .map(Stream::toList)
-        .filter(passed -> passed.size() == parts.size());
+        .filter(passed -> passed.size() == loads.size());
   }
 
   /** Asked between any two changes of several loads. */

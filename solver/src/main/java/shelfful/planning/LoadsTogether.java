@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import shelfful.load.Load;
-import shelfful.load.LoadRequest;
 
 /**
  * Several loads bettered together: what is left of the ware that they share is tucked in shelf by
@@ -27,37 +26,30 @@ public final class LoadsTogether {
   }
 
   /**
-   * One of the loads.
-   *
-   * @param request with all that may go in; a batch that several loads may take of is on each of
-   *     their lists, with the same id and quantity, and its pieces are any of them
-   * @param load of that request as it is now; no piece of a batch is in two
-   */
-  public record Part(LoadRequest request, Load load) {}
-
-  /**
    * The loads made anew, each for its request, with less left between them by worth; empty where
    * nothing better was found, or a load would not stand as it is. Of a batch no more are in all of
-   * them than there are, but which of its pieces are in which load means nothing any more. Not
-   * inspected.
+   * them than there are, but which of its pieces are in which load means nothing, before as after.
+   * Not inspected.
    *
-   * @param effort how much is tried, by {@link Tucking}
+   * @param loads as they are, each of a request with all that may go in; a batch that several may
+   *     take of is on each of their lists, with the same id and quantity
+   * @param effort how much is tried: 10,000 is about a second
    */
-  public Optional<List<Load>> better(List<Part> parts, int effort, long seed) {
+  public Optional<List<Load>> better(List<Load> loads, int effort, long seed) {
     List<PlanDesk> desks = new ArrayList<>();
-    for (Part part : parts) {
-      new LoadPlanner(part.request()).with(book).holding(part.load()).ifPresent(desks::add);
+    for (Load load : loads) {
+      new LoadPlanner(load.request()).with(book).holding(load).ifPresent(desks::add);
     }
-    if (desks.size() < parts.size()) {
+    if (desks.size() < loads.size()) {
       return Optional.empty();
     }
     SharedLots lots = new SharedLots(desks.stream().map(desk -> desk.judge().ware()).toList());
-    List<LoadAtHand> loads = new ArrayList<>();
+    List<LoadAtHand> atHand = new ArrayList<>();
     for (PlanDesk desk : desks) {
-      lots.take(loads.size(), desk.best().placed());
-      loads.add(new LoadAtHand(loads.size(), desk));
+      lots.take(atHand.size(), desk.best().placed());
+      atHand.add(new LoadAtHand(atHand.size(), desk));
     }
-    boolean better = new Tucking(loads, lots, seed).run(effort, stop);
+    boolean better = new Tucking(atHand, lots, seed).run(effort, stop);
     desks.forEach(PlanDesk::writeDown);
     return better ? Optional.of(desks.stream().map(PlanDesk::asFound).toList()) : Optional.empty();
   }

@@ -14,6 +14,8 @@ import shelfful.ware.Piece;
  */
 final class SharedLots {
   private final Map<Key, Integer> numbers = new HashMap<>();
+
+  /** By number. */
   private final List<Lot> lots = new ArrayList<>();
 
   /** By load and its own index of a lot, the number. */
@@ -75,7 +77,11 @@ final class SharedLots {
 
   /** What is left in points. */
   long worthLeft() {
-    return lots.stream().mapToLong(lot -> lot.worth() * left[numbers.get(Key.of(lot))]).sum();
+    long sum = 0;
+    for (int number = 0; number < left.length; number++) {
+      sum += lots.get(number).worth() * left[number];
+    }
+    return sum;
   }
 
   /** What a piece is worth on the average, in points. */

@@ -116,9 +116,8 @@ final class ShelfAnswers {
       packed.put(key, less);
       return less;
     }
-    double covered = covered(counts) / space.area();
-    boolean fuller = covered(counts) > mostCovered(space);
-    if (fuller && Arrays.stream(counts).sum() > FEW) {
+    double covered = covered(counts);
+    if (covered > mostCovered(space) && Arrays.stream(counts).sum() > FEW) {
       return null;
     }
     asked++;
@@ -144,7 +143,7 @@ final class ShelfAnswers {
       if (bare) {
         elsewhere.put(Key.of(ANYWHERE, key.counts), setting);
       }
-      fullest.merge(space.number(), covered, Math::max);
+      fullest.merge(space.number(), covered / space.area(), Math::max);
       return setting;
     }
     if (!stop.getAsBoolean()) {

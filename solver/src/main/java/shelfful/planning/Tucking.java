@@ -205,10 +205,7 @@ final class Tucking {
     int b = piece(two.counts(), -1);
     int aThere = lots.indexIn(two.load().number(), one.load().number(), a);
     int bHere = lots.indexIn(one.load().number(), two.load().number(), b);
-    if (one.equals(two) || aThere < 0 || bHere < 0 || aThere == b || !fits(two, aThere)) {
-      return false;
-    }
-    if (!fits(one, bHere)) {
+    if (one.equals(two) || !fits(two, aThere) || !fits(one, bHere) || aThere == b) {
       return false;
     }
     int[] before = one.counts();
@@ -223,8 +220,9 @@ final class Tucking {
     return true;
   }
 
+  /** Whether a lot is on the list of a shelf's load, by its index there, and not too tall. */
   private static boolean fits(Berth berth, int lot) {
-    return berth.load().lots().get(lot).height() <= berth.stand().room();
+    return lot >= 0 && berth.load().lots().get(lot).height() <= berth.stand().room();
   }
 
   private static int[] exchanged(int[] counts, int out, int in) {

@@ -93,9 +93,8 @@ final class LoadBook {
   }
 
   /** Several loads bettered together, by where loads come from. */
-  Optional<List<InspectedLoad>> together(
-      List<LoadRequest> requests, List<Load> now, int effort, long chance) {
-    return source.together(requests, now, effort, chance);
+  Optional<List<InspectedLoad>> together(List<Load> loads, int effort, long chance) {
+    return source.together(loads, effort, chance);
   }
 
   private static Optional<LoadAnswer> answer(FutureTask<Optional<LoadAnswer>> task) {

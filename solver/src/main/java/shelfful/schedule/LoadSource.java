@@ -30,13 +30,11 @@ public interface LoadSource {
    * nothing better was found. Which pieces of a batch are in which load means nothing any more, but
    * no more of it are in all than there are.
    *
-   * @param requests what may go into each; a batch that several may take of is on each of their
-   *     lists, with the same id and quantity
-   * @param loads as they are
+   * @param loads as they are, each of a request with all that may go in; a batch that several may
+   *     take of is on each of their lists, with the same id and quantity
    * @param effort how much is tried: 10,000 is about a second
    */
-  default Optional<List<InspectedLoad>> together(
-      List<LoadRequest> requests, List<Load> loads, int effort, long seed) {
+  default Optional<List<InspectedLoad>> together(List<Load> loads, int effort, long seed) {
     return Optional.empty();
   }
 }

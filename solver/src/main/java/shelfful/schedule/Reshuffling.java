@@ -13,7 +13,7 @@ import shelfful.ware.FiringKind;
 /**
  * Finds room for the little that is left of a week in the glaze firings it already has: it is
  * tucked in, and where that leaves something one firing after the other is planned again with it,
- * which makes it less, or other, until nothing is left.
+ * which makes it less, or other. It ends soon: another round may do with less.
  */
 final class Reshuffling {
   /** More kilnfuls than this are not found room for. */
@@ -87,7 +87,9 @@ final class Reshuffling {
     List<Chunk> left = tucked(made, open, random.nextLong());
     int pass = 0;
     while (isSomething(left) && pass < passes(left)) {
-      for (int at : order(made, random)) {
+      List<Integer> order = places(made);
+      Collections.shuffle(order, random);
+      for (int at : order) {
         double eagerness = EAGER + random.nextDouble();
         Optional<Exchange.Made> found =
             isSomething(left)
@@ -114,16 +116,15 @@ final class Reshuffling {
     return remainder.kilnfuls(left) > 0 && !stop.getAsBoolean();
   }
 
-  /** The firings that may be planned again, by their place, in a random order. */
-  private List<Integer> order(List<RealFiring> made, Random random) {
-    List<Integer> order = new ArrayList<>();
+  /** The firings that may be planned again, by their place. */
+  private List<Integer> places(List<RealFiring> made) {
+    List<Integer> places = new ArrayList<>();
     for (int at = 0; at < made.size(); at++) {
       if (ware.containsKey(made.get(at))) {
-        order.add(at);
+        places.add(at);
       }
     }
-    Collections.shuffle(order, random);
-    return order;
+    return places;
   }
 
   private void put(List<RealFiring> made, int at, Exchange.Loaded loaded) {
@@ -136,8 +137,7 @@ final class Reshuffling {
     if (!isSomething(left)) {
       return left;
     }
-    List<Integer> places = order(made, new Random(seed));
-    Collections.sort(places);
+    List<Integer> places = places(made);
     List<Exchange.Loaded> loaded =
         places.stream()
             .map(at -> new Exchange.Loaded(made.get(at), ware.get(made.get(at))))

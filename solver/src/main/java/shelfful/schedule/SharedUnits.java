@@ -1,6 +1,7 @@
 package shelfful.schedule;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -33,9 +34,6 @@ final class SharedUnits {
     private final List<Unit> units = new ArrayList<>();
     private int given;
 
-    /** Of each piece; 0 before it is reckoned, for what is known of room may change meanwhile. */
-    private int weight;
-
     Group(String name, Alike alike) {
       this.name = name;
       this.alike = alike;
@@ -48,6 +46,19 @@ final class SharedUnits {
         ids.add(String.format(Locale.ROOT, "%s.%d-%03d", name, part, unit + 1));
       }
       return ids;
+    }
+
+    /** A batch of each of its parts. */
+    List<Batch> batches(int weight) {
+      UnitKind kind = alike.kind();
+      Optional<String> set = kind.parts().size() > 1 ? Optional.of(name) : Optional.empty();
+      int quantity = Math.min(units.size(), Batch.MOST_PIECES);
+      List<Batch> batches = new ArrayList<>();
+      for (int part = 0; part < kind.parts().size(); part++) {
+        String id = name + "." + part;
+        batches.add(kind.parts().get(part).batch(id, quantity, kind.kind(), set, false, weight));
+      }
+      return batches;
     }
   }
 
@@ -74,34 +85,23 @@ final class SharedUnits {
     return group;
   }
 
-  /** What may go into a firing, each piece counted by the room it takes. */
-  List<Batch> batches(int firing, RoomBook room) {
-    List<Batch> batches = new ArrayList<>();
-    for (Group group : groups) {
-      UnitKind kind = group.alike.kind();
-      group.weight = group.weight == 0 ? weight(kind, room) : group.weight;
-      for (int part = 0; part < kind.parts().size() && group.alike.firings().get(firing); part++) {
-        Optional<String> set = kind.parts().size() > 1 ? Optional.of(group.name) : Optional.empty();
-        batches.add(
-            kind.parts()
-                .get(part)
-                .batch(
-                    group.name + "." + part,
-                    Math.min(group.units.size(), Batch.MOST_PIECES),
-                    kind.kind(),
-                    set,
-                    false,
-                    group.weight));
+  /** For each of so many firings what may go in, each piece counted by the room it takes. */
+  List<List<Batch>> batches(int firings, RoomBook room) {
+    int[] each = groups.stream().mapToInt(group -> room.each(group.alike.kind(), 0)).toArray();
+    // What takes most may take more than a batch may weigh.
+    int most = Math.max(Batch.MOST_WEIGHT, Arrays.stream(each).max().orElse(1));
+    List<List<Batch>> batches = new ArrayList<>();
+    for (int firing = 0; firing < firings; firing++) {
+      List<Batch> here = new ArrayList<>();
+      for (int group = 0; group < each.length; group++) {
+        if (groups.get(group).alike.firings().get(firing)) {
+          double weight = each[group] / (double) most * Batch.MOST_WEIGHT;
+          here.addAll(groups.get(group).batches((int) Math.max(1, Math.round(weight))));
+        }
       }
+      batches.add(here);
     }
     return batches;
-  }
-
-  /** The room that a piece takes, by what fits into the range of weights. */
-  private int weight(UnitKind kind, RoomBook room) {
-    int most = groups.stream().mapToInt(group -> room.each(group.alike.kind(), 0)).max().orElse(1);
-    double each = room.each(kind, 0) / (double) Math.max(most, Batch.MOST_WEIGHT);
-    return (int) Math.max(1, Math.round(Batch.MOST_WEIGHT * each));
   }
 
   /** Units that stand in a load, and the chunks they are given to. */

@@ -16,9 +16,9 @@ import shelfful.ware.FiringKind;
 import shelfful.week.WareLine;
 
 /**
- * What is left of a week tucked into the glaze firings there are, all of them at once: their posts
- * and shelves stay, but pieces make way for others and find room elsewhere. Nothing is later than
- * it was.
+ * What is left of a week tucked into the glaze firings there are, all of them at once: they keep
+ * their levels, but pieces make way for others and find room elsewhere. Nothing is later than it
+ * was.
  */
 final class TuckingIn {
   private final Ground ground;
@@ -63,23 +63,19 @@ final class TuckingIn {
         units.add(chunk, may);
       }
     }
-    List<LoadRequest> requests = new ArrayList<>();
+    List<List<Batch>> batches = units.batches(firings.size(), room);
     List<Load> now = new ArrayList<>();
     for (int i = 0; i < firings.size(); i++) {
       Load load = firings.get(i).firing().load().orElseThrow();
-      LoadRequest request = request(firings.get(i).firing(), load, units.batches(i, room), seed);
-      requests.add(request);
       now.add(
           new Load(
-              request,
+              request(firings.get(i).firing(), load, batches.get(i), seed),
               load.columnPlanId(),
               Renaming.layers(load, names.get(i)::get),
               load.posts(),
               List.of()));
     }
-    return loads
-        .together(requests, now, effort, seed)
-        .map(found -> tucked(firings, found, units, aside));
+    return loads.together(now, effort, seed).map(found -> tucked(firings, found, units, aside));
   }
 
   /** Adds what is in a firing to the shared ware; by name in its load the name there. */

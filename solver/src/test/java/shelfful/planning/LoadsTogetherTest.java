@@ -16,7 +16,6 @@ import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
-import shelfful.planning.LoadsTogether.Part;
 import shelfful.ware.Batch;
 import shelfful.ware.BatchChange;
 import shelfful.ware.FiringKind;
@@ -102,9 +101,9 @@ class LoadsTogetherTest {
     return new Load(list, load.columnPlanId(), load.layers(), load.posts(), List.of());
   }
 
-  private static Optional<List<Load>> better(List<Part> parts) {
-    ShelfBook book = new ShelfBook(parts.get(0).request().studio());
-    return new LoadsTogether(book, () -> false).better(parts, EFFORT, 3);
+  private static Optional<List<Load>> better(Load... loads) {
+    ShelfBook book = new ShelfBook(loads[0].request().studio());
+    return new LoadsTogether(book, () -> false).better(List.of(loads), EFFORT, 3);
   }
 
   private static void keepTheRules(List<Load> loads) {
@@ -122,8 +121,7 @@ class LoadsTogetherTest {
     Load second = planned(less(request, first));
     List<Load> before = List.of(on(request, first), on(request, second));
 
-    Optional<List<Load>> after =
-        better(before.stream().map(load -> new Part(request, load)).toList());
+    Optional<List<Load>> after = better(before.get(0), before.get(1));
 
     if (after.isPresent()) {
       keepTheRules(after.get());
@@ -144,8 +142,7 @@ class LoadsTogetherTest {
       Load first = planned(request);
       boolean someLeft = first.placed() > 0 && !less(request, first).batches().isEmpty();
       all += someLeft ? 1 : 0;
-      better +=
-          someLeft && better(List.of(new Part(request, on(request, first)))).isPresent() ? 1 : 0;
+      better += someLeft && better(on(request, first)).isPresent() ? 1 : 0;
     }
     assertThat(all).isGreaterThan(10);
     assertThat(better).as("of " + all).isGreaterThanOrEqualTo(4);
@@ -157,7 +154,7 @@ class LoadsTogetherTest {
     LoadRequest all = scene.batch("A", "a", 5).request();
     Load two = planned(with(all, List.of(Scene.plain("A", "a", 2))));
 
-    List<Load> found = better(List.of(new Part(all, on(all, two)))).orElseThrow();
+    List<Load> found = better(on(all, two)).orElseThrow();
 
     assertThat(standing(found)).isEqualTo(Map.of("A", 5));
     keepTheRules(found);
@@ -175,9 +172,7 @@ class LoadsTogetherTest {
         with(many, List.of(Scene.plain("P", "plate", fit + 1), Scene.plain("L", "plate", 1)));
     Load one = planned(with(many, List.of(Scene.plain("P", "plate", 1))));
 
-    List<Load> found =
-        better(List.of(new Part(early, on(early, one)), new Part(late, on(late, full))))
-            .orElseThrow();
+    List<Load> found = better(on(early, one), on(late, full)).orElseThrow();
 
     assertThat(standing(found.get(0))).isEqualTo(Map.of("P", 2));
     assertThat(standing(found.get(1))).isEqualTo(Map.of("P", fit - 1, "L", 1));
@@ -187,7 +182,7 @@ class LoadsTogetherTest {
   @Test
   void saysNothingWhereNothingIsLeft() {
     LoadRequest all = new Scene().cup("a", 60, 70).batch("A", "a", 5).request();
-    assertThat(better(List.of(new Part(all, planned(all))))).isEmpty();
+    assertThat(better(planned(all))).isEmpty();
   }
 
   @Test
@@ -195,6 +190,6 @@ class LoadsTogetherTest {
     LoadRequest wide = new Scene().cup("a", 200, 70).batch("A", "a", 20).request();
     LoadRequest flat =
         new Scene().chamber(500, 100).cup("a", 200, 70).batch("A", "a", 20).request();
-    assertThat(better(List.of(new Part(flat, on(flat, planned(wide)))))).isEmpty();
+    assertThat(better(on(flat, planned(wide)))).isEmpty();
   }
 }

@@ -2,7 +2,6 @@ package shelfful.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,14 +55,9 @@ final class GlazeFirings {
     }
 
     @Override
-    public Optional<List<InspectedLoad>> together(
-        List<LoadRequest> requests, List<Load> now, int effort, long seed) {
-      List<LoadsTogether.Part> parts = new ArrayList<>();
-      for (int i = 0; i < requests.size(); i++) {
-        parts.add(new LoadsTogether.Part(requests.get(i), now.get(i)));
-      }
+    public Optional<List<InspectedLoad>> together(List<Load> now, int effort, long seed) {
       return new LoadsTogether(book, () -> false)
-          .better(parts, effort, seed)
+          .better(now, effort, seed)
           .map(
               found ->
                   found.stream()

@@ -11,8 +11,8 @@ import shelfful.schedule.Exchange.Loaded;
 import shelfful.ware.Stage;
 
 /**
- * Glaze firings with levels for one basin each (see {@link Weeks}): which basin stands on which is
- * all that can be chosen, since tucking in builds no levels.
+ * Glaze firings with a piece on each of two levels (see {@link Weeks}): which it is is all that can
+ * be chosen, since tucking in builds no levels.
  */
 class TuckingInTest {
   private static final long DAY = GlazeFirings.DAY;
