@@ -203,6 +203,9 @@ final class Tucking {
     Berth two = any();
     int a = piece(one.counts(), -1);
     int b = piece(two.counts(), -1);
+    if (a < 0 || b < 0) {
+      return false;
+    }
     int aThere = lots.indexIn(two.load().number(), one.load().number(), a);
     int bHere = lots.indexIn(one.load().number(), two.load().number(), b);
     if (one.equals(two) || !fits(two, aThere) || !fits(one, bHere) || aThere == b) {

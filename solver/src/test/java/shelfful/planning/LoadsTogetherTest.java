@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import shelfful.fixture.RandomRequest;
 import shelfful.inspect.Inspection;
 import shelfful.inspect.Inspector;
@@ -146,6 +147,24 @@ class LoadsTogetherTest {
     }
     assertThat(all).isGreaterThan(10);
     assertThat(better).as("of " + all).isGreaterThanOrEqualTo(4);
+  }
+
+  /** Loads with a level that has nothing on one of its shelves, and more of everything to take. */
+  @ParameterizedTest(name = "request {0}")
+  @ValueSource(longs = {6, 36, 56, 166})
+  void aLevelMayHaveAnEmptyShelf(long seed) {
+    LoadRequest request = RandomRequest.of(seed);
+    Load load = planned(request);
+    List<Batch> more =
+        request.batches().stream()
+            .map(batch -> BatchChange.pieces(batch, batch.quantity() + 5, batch.stage()))
+            .toList();
+
+    Optional<List<Load>> found = better(on(with(request, more), load));
+
+    found.ifPresent(LoadsTogetherTest::keepTheRules);
+    assertThat(found.map(LoadsTogetherTest::worth).orElse(worth(List.of(load))))
+        .isGreaterThanOrEqualTo(worth(List.of(load)));
   }
 
   @Test
