@@ -127,10 +127,14 @@ public final class Contour {
 
   /** Moment about the body's origin of u acting at the support point in direction sign * u. */
   double arm(double ux, double uy, double sign) {
+    double lever = (x - originX) * uy - (y - originY) * ux;
+    if (isPoint()) {
+      return lever;
+    }
     double along = ux * axisX + uy * axisY;
     double across = uy * axisX - ux * axisY;
     double support = Math.sqrt(length2 * along * along + width2 * across * across);
     double turn = support == 0 ? 0 : (length2 - width2) * along * across / support;
-    return (x - originX) * uy - (y - originY) * ux + sign * turn;
+    return lever + sign * turn;
   }
 }

@@ -21,6 +21,16 @@ public final class PairGap {
    * local maximum, hence too small, never too large.
    */
   public static double underLimit(Contour a, Contour b, double limit, Contact out) {
+    if (a.isFlat() && b.isFlat() && spines(a, b, out)) {
+      if (out.gap < limit) {
+        arms(a, b, out);
+      }
+      return out.gap;
+    }
+    return inAnyDirection(a, b, limit, out);
+  }
+
+  private static double inAnyDirection(Contour a, Contour b, double limit, Contact out) {
     double dx = b.x - a.x;
     double dy = b.y - a.y;
     double radii = a.radius + b.radius;
@@ -35,10 +45,14 @@ public final class PairGap {
       search(a, b, limit, out);
     }
     if (out.gap < limit) {
-      out.armA = a.arm(out.ux, out.uy, 1);
-      out.armB = b.arm(out.ux, out.uy, -1);
+      arms(a, b, out);
     }
     return out.gap;
+  }
+
+  private static void arms(Contour a, Contour b, Contact out) {
+    out.armA = a.arm(out.ux, out.uy, 1);
+    out.armB = b.arm(out.ux, out.uy, -1);
   }
 
   /** The exact signed gap, overlapping bodies included. */
@@ -50,19 +64,16 @@ public final class PairGap {
       out.gap = gap + radii;
       Sweep.all(Climb.between(a, b), LOOK_ROUND, out);
       out.gap -= radii;
-      out.armA = a.arm(out.ux, out.uy, 1);
-      out.armB = b.arm(out.ux, out.uy, -1);
+      arms(a, b, out);
     }
     return out.gap;
   }
 
   private static void search(Contour a, Contour b, double limit, Contact out) {
     if (a.isFlat() && b.isFlat()) {
-      if (!spines(a, b, out)) {
-        corners(a, b, out);
-        offerAcross(a, b, a, out);
-        offerAcross(a, b, b, out);
-      }
+      corners(a, b, out);
+      offerAcross(a, b, a, out);
+      offerAcross(a, b, b, out);
     } else if (b.isFlat()) {
       ends(a, b, a, b, out);
       offerAcross(a, b, b, out);
@@ -82,6 +93,9 @@ public final class PairGap {
   private static boolean spines(Contour a, Contour b, Contact out) {
     double dx = a.x - b.x;
     double dy = a.y - b.y;
+    if (a.isPoint() && b.isPoint()) {
+      return apart(a, b, -dx, -dy, out);
+    }
     double alongA = a.axisX * dx + a.axisY * dy;
     double alongB = b.axisX * dx + b.axisY * dy;
     double both = a.axisX * b.axisX + a.axisY * b.axisY;
@@ -97,11 +111,16 @@ public final class PairGap {
     }
     double gx = t * b.axisX - s * a.axisX - dx;
     double gy = t * b.axisY - s * a.axisY - dy;
+    return apart(a, b, gx, gy, out);
+  }
+
+  /** The gap of two spines by the way between their nearest points; false when there is none. */
+  private static boolean apart(Contour a, Contour b, double gx, double gy, Contact out) {
     double distance = Math.sqrt(gx * gx + gy * gy);
     if (distance < Tolerance.NO_LENGTH) {
       return false;
     }
-    out.gap = distance - a.radius - b.radius;
+    out.gap = distance - (a.radius + b.radius);
     out.ux = gx / distance;
     out.uy = gy / distance;
     return true;

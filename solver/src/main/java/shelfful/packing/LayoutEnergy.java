@@ -20,7 +20,7 @@ final class LayoutEnergy {
   LayoutEnergy(ShelfModel model) {
     this.model = model;
     this.setting = new Setting(model);
-    this.neighbours = new Neighbours(model);
+    this.neighbours = new Neighbours(setting);
     this.pairs = new PairTerms(setting);
     this.rooms = new RoomTerms(setting);
     this.obstacles = new ObstacleTerms(setting);
@@ -39,7 +39,10 @@ final class LayoutEnergy {
   /** The energy at a vector of unknowns; its gradient goes into the second argument. */
   double at(double[] unknowns, double[] gradient) {
     setting.begin(unknowns, gradient);
-    neighbours.follow(unknowns, extra);
+    if (neighbours.follow(unknowns, extra)) {
+      rooms.follow(extra, neighbours.leeway());
+      obstacles.follow(extra, neighbours.leeway());
+    }
     pairs.add(neighbours, extra);
     rooms.add(extra);
     obstacles.add(extra);

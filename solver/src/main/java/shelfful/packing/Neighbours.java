@@ -1,30 +1,46 @@
 package shelfful.packing;
 
 import java.util.Arrays;
+import shelfful.geometry.Contour;
 
 /**
- * The pairs of bodies near enough to touch: a list kept until some body has moved by half the
- * margin it was made with (Verlet 1967), so that most evaluations look at a few pairs per body.
+ * The pairs of bodies, and of parts of bodies, near enough to touch: lists kept until some body has
+ * moved or turned by half the margin they were made with (Verlet 1967), so that most evaluations
+ * look at a few pairs per body.
  */
 final class Neighbours {
   private static final double MARGIN_SHARE = 0.35;
 
   private final ShelfModel model;
+  private final Setting setting;
   private final double margin;
   private final double[] madeAt;
   private double madeWith;
   private boolean made;
 
-  int[] pairs = new int[64];
+  /** Pairs of round bodies, one after the other. */
+  int[] round = new int[64];
 
-  /** End of the pairs of two round bodies, then end of all, as indices into {@link #pairs}. */
   int roundEnd;
 
-  int end;
+  /** Pairs of parts: two bodies and their contours in the setting, one pair after the other. */
+  int[] parts = new int[128];
 
-  Neighbours(ShelfModel model) {
-    this.model = model;
-    this.madeAt = new double[2 * model.bodies];
+  int partsEnd;
+
+  /** By pair of parts, how far their centres may be apart and touch, but for the gap. */
+  double[] reaches = new double[parts.length / PER_PAIR];
+
+  /** By pair of parts, the gap that is required. */
+  double[] gaps = new double[parts.length / PER_PAIR];
+
+  /** Numbers for each pair in {@link #parts}. */
+  static final int PER_PAIR = 4;
+
+  Neighbours(Setting setting) {
+    this.setting = setting;
+    this.model = setting.model;
+    this.madeAt = new double[setting.unknowns];
     double sum = 0;
     for (int i = 0; i < model.bodies; i++) {
       sum += model.reach[model.kindOf[i]];
@@ -32,63 +48,106 @@ final class Neighbours {
     this.margin = model.bodies == 0 ? 0 : MARGIN_SHARE * sum / model.bodies;
   }
 
-  /** Makes the list anew if it may no longer be complete. */
-  void follow(double[] at, double extra) {
-    if (made && extra == madeWith) {
-      double limit = margin * margin / 4;
-      boolean near = true;
-      for (int i = 0; i < madeAt.length && near; i += 2) {
-        double dx = at[i] - madeAt[i];
-        double dy = at[i + 1] - madeAt[i + 1];
-        near = dx * dx + dy * dy < limit;
-      }
-      if (near) {
-        return;
-      }
+  /** How far a body may move until the lists are made anew, mm. */
+  double leeway() {
+    return margin / 2;
+  }
+
+  /** Makes the lists anew if they may no longer be complete; says whether it did. */
+  boolean follow(double[] at, double extra) {
+    boolean complete = made && extra == madeWith;
+    for (int i = 0; i < model.bodies && complete; i++) {
+      complete = isNear(i, at);
     }
-    make(at, extra);
+    if (!complete) {
+      make(at, extra);
+    }
+    return !complete;
+  }
+
+  /** Turning moves no part further than the body's reach times the angle, its unknown. */
+  private boolean isNear(int body, double[] at) {
+    int turn = setting.turn[body];
+    double limit = leeway() - (turn < 0 ? 0 : Math.abs(at[turn] - madeAt[turn]));
+    double dx = at[2 * body] - madeAt[2 * body];
+    double dy = at[2 * body + 1] - madeAt[2 * body + 1];
+    return limit > 0 && dx * dx + dy * dy < limit * limit;
   }
 
   private void make(double[] at, double extra) {
     System.arraycopy(at, 0, madeAt, 0, madeAt.length);
     madeWith = extra;
     made = true;
-    end = 0;
-    collect(at, extra, 0, model.roundBodies, true);
-    roundEnd = end;
-    collect(at, extra, model.roundBodies, model.bodies, false);
+    roundEnd = 0;
+    partsEnd = 0;
+    for (int i = 0; i < model.roundBodies; i++) {
+      collectRound(at, extra, i);
+    }
+    for (int i = model.roundBodies; i < model.bodies; i++) {
+      collectParts(at, extra, i);
+    }
   }
 
-  private void collect(double[] at, double extra, int from, int to, boolean round) {
-    for (int i = from; i < to; i++) {
-      int row = model.kindOf[i] * model.kinds;
-      for (int j = 0; j < i; j++) {
-        int pair = row + model.kindOf[j];
-        double reach = touching(pair, i, j, round);
-        double limit = reach + extra + margin;
-        double dx = at[2 * i] - at[2 * j];
-        double dy = at[2 * i + 1] - at[2 * j + 1];
-        if (reach >= 0 && dx * dx + dy * dy < limit * limit) {
-          add(i, j);
-        }
+  private void collectRound(double[] at, double extra, int i) {
+    int row = model.kindOf[i] * model.kinds;
+    for (int j = 0; j < i; j++) {
+      double reach = model.axisDistance[row + model.kindOf[j]];
+      double limit = reach + extra + margin;
+      if (reach >= 0 && square(at, i, j) < limit * limit) {
+        add(i, j);
       }
     }
   }
 
-  private double touching(int pair, int i, int j, boolean round) {
-    if (round) {
-      return model.axisDistance[pair];
+  private void collectParts(double[] at, double extra, int i) {
+    int row = model.kindOf[i] * model.kinds;
+    for (int j = 0; j < i; j++) {
+      int pair = row + model.kindOf[j];
+      double reach =
+          model.reach[model.kindOf[i]] + model.reach[model.kindOf[j]] + model.required[pair];
+      double limit = reach + extra + margin;
+      if (square(at, i, j) < limit * limit) {
+        addParts(i, j, pair, extra);
+      }
     }
-    return model.partPairs[pair].length == 0
-        ? -1
-        : model.reach[model.kindOf[i]] + model.reach[model.kindOf[j]] + model.required[pair];
+  }
+
+  private static double square(double[] at, int i, int j) {
+    double dx = at[2 * i] - at[2 * j];
+    double dy = at[2 * i + 1] - at[2 * j + 1];
+    return dx * dx + dy * dy;
   }
 
   private void add(int i, int j) {
-    if (end + 2 > pairs.length) {
-      pairs = Arrays.copyOf(pairs, 2 * pairs.length);
+    if (roundEnd + 2 > round.length) {
+      round = Arrays.copyOf(round, 2 * round.length);
     }
-    pairs[end++] = i;
-    pairs[end++] = j;
+    round[roundEnd++] = i;
+    round[roundEnd++] = j;
+  }
+
+  private void addParts(int i, int j, int pair, double extra) {
+    int[] exposed = model.partPairs[pair];
+    double gap = model.required[pair];
+    for (int p = 0; p < exposed.length; p += 2) {
+      int first = setting.firstContour[i] + exposed[p];
+      int second = setting.firstContour[j] + exposed[p + 1];
+      Contour a = setting.contours[first];
+      Contour b = setting.contours[second];
+      if (!a.isFarFrom(b, gap + extra + margin)) {
+        if (partsEnd + PER_PAIR > parts.length) {
+          parts = Arrays.copyOf(parts, 2 * parts.length);
+          reaches = Arrays.copyOf(reaches, 2 * reaches.length);
+          gaps = Arrays.copyOf(gaps, 2 * gaps.length);
+        }
+        int number = partsEnd / PER_PAIR;
+        reaches[number] = a.outerRadius() + b.outerRadius();
+        gaps[number] = gap;
+        parts[partsEnd++] = i;
+        parts[partsEnd++] = j;
+        parts[partsEnd++] = first;
+        parts[partsEnd++] = second;
+      }
+    }
   }
 }

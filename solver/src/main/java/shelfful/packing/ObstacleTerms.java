@@ -1,5 +1,6 @@
 package shelfful.packing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import shelfful.geometry.Contact;
@@ -26,6 +27,14 @@ final class ObstacleTerms {
   private final boolean[] feetAlone;
 
   private final Contact contact = new Contact();
+
+  /** Obstacles and the bodies and contours near them, one after the other. */
+  private int[] near = new int[96];
+
+  private int end;
+
+  /** Numbers for each entry in {@link #near}. */
+  private static final int PER_ENTRY = 3;
 
   ObstacleTerms(Setting setting) {
     this.setting = setting;
@@ -81,22 +90,50 @@ final class ObstacleTerms {
         .toArray();
   }
 
-  /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
-  void add(double extra) {
+  /** Takes note of the parts that may come near before a body has moved by a leeway. */
+  void follow(double extra, double leeway) {
+    end = 0;
     for (int post = 0; post < posts.length; post++) {
-      double[] asked = required[post];
       for (int body = 0; body < model.bodies; body++) {
         int kind = model.kindOf[body];
-        double needed = asked[kind] + extra;
-        if (far(post, kind, needed, setting.at[2 * body], setting.at[2 * body + 1])) {
-          continue;
+        double needed = required[post][kind] + extra + leeway;
+        if (!far(post, kind, needed, setting.at[2 * body], setting.at[2 * body + 1])) {
+          follow(post, body, needed);
         }
-        if (feetAlone[post]) {
-          add(body, setting.foot[body], posts[post], needed);
-        }
-        for (int p : exposed[post][kind]) {
-          add(body, setting.parts[body][p], posts[post], needed);
-        }
+      }
+    }
+  }
+
+  private void follow(int post, int body, double needed) {
+    int first = setting.firstContour[body];
+    if (feetAlone[post]) {
+      follow(post, body, setting.firstContour[body + 1] - 1, needed);
+    }
+    for (int part : exposed[post][model.kindOf[body]]) {
+      follow(post, body, first + part, needed);
+    }
+  }
+
+  private void follow(int post, int body, int contour, double needed) {
+    if (!setting.contours[contour].isFarFrom(posts[post], needed)) {
+      if (end + PER_ENTRY > near.length) {
+        near = Arrays.copyOf(near, 2 * near.length);
+      }
+      near[end++] = post;
+      near[end++] = body;
+      near[end++] = contour;
+    }
+  }
+
+  /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
+  void add(double extra) {
+    for (int i = 0; i < end; i += PER_ENTRY) {
+      Contour post = posts[near[i]];
+      int body = near[i + 1];
+      Contour part = setting.contours[near[i + 2]];
+      double needed = required[near[i]][model.kindOf[body]] + extra;
+      if (!part.isFarFrom(post, needed)) {
+        add(body, part, post, needed);
       }
     }
   }

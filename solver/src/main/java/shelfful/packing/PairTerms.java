@@ -19,15 +19,12 @@ final class PairTerms {
   /** Adds energy and gradient of all near pairs; {@code extra} is added to each required gap. */
   void add(Neighbours near, double extra) {
     addRound(near, extra);
-    int[] pairs = near.pairs;
-    for (int p = near.roundEnd; p < near.end; p += 2) {
-      addParts(pairs[p], pairs[p + 1], extra);
-    }
+    addParts(near, extra);
   }
 
   private void addRound(Neighbours near, double extra) {
     double[] at = setting.at;
-    int[] pairs = near.pairs;
+    int[] pairs = near.round;
     for (int p = 0; p < near.roundEnd; p += 2) {
       int i = pairs[p];
       int j = pairs[p + 1];
@@ -48,24 +45,31 @@ final class PairTerms {
     }
   }
 
-  private void addParts(int i, int j, double extra) {
-    int pair = model.kindOf[i] * model.kinds + model.kindOf[j];
-    int[] parts = model.partPairs[pair];
-    double needed = model.required[pair] + extra;
-    for (int p = 0; p < parts.length; p += 2) {
-      Contour a = setting.parts[i][parts[p]];
-      Contour b = setting.parts[j][parts[p + 1]];
-      if (a.isFarFrom(b, needed)) {
-        continue;
+  private void addParts(Neighbours near, double extra) {
+    double[] xs = setting.contourX;
+    double[] ys = setting.contourY;
+    int[] parts = near.parts;
+    for (int p = 0, pair = 0; p < near.partsEnd; p += Neighbours.PER_PAIR, pair++) {
+      int a = parts[p + 2];
+      int b = parts[p + 3];
+      double dx = xs[b] - xs[a];
+      double dy = ys[b] - ys[a];
+      double needed = near.gaps[pair] + extra;
+      double limit = near.reaches[pair] + needed;
+      if (dx * dx + dy * dy < limit * limit) {
+        add(parts[p], parts[p + 1], setting.contours[a], setting.contours[b], needed);
       }
-      double violation = needed - PairGap.underLimit(a, b, needed, contact);
-      if (violation > 0) {
-        setting.count(violation);
-        setting.push(i, violation, contact.ux(), contact.uy());
-        setting.push(j, violation, -contact.ux(), -contact.uy());
-        setting.twist(i, violation, contact.armA());
-        setting.twist(j, violation, -contact.armB());
-      }
+    }
+  }
+
+  private void add(int i, int j, Contour a, Contour b, double needed) {
+    double violation = needed - PairGap.underLimit(a, b, needed, contact);
+    if (violation > 0) {
+      setting.count(violation);
+      setting.push(i, violation, contact.ux(), contact.uy());
+      setting.push(j, violation, -contact.ux(), -contact.uy());
+      setting.twist(i, violation, contact.armA());
+      setting.twist(j, violation, -contact.armB());
     }
   }
 

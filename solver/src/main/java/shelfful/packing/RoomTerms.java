@@ -1,6 +1,7 @@
 package shelfful.packing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import shelfful.geometry.Bound;
 import shelfful.geometry.Contact;
@@ -16,6 +17,11 @@ final class RoomTerms {
   private final Setting setting;
   private final Edge[] edges;
   private final Contact contact = new Contact();
+
+  /** Bodies and the walls they are near, one after the other. */
+  private int[] near = new int[64];
+
+  private int end;
 
   RoomTerms(Setting setting) {
     this.setting = setting;
@@ -34,45 +40,73 @@ final class RoomTerms {
     this.edges = all.toArray(new Edge[0]);
   }
 
-  /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
-  void add(double extra) {
-    for (int i = 0; i < model.roundBodies; i++) {
-      addRound(i, extra);
-    }
-    for (int i = model.roundBodies; i < model.bodies; i++) {
-      addParts(i, model.tolerance[model.kindOf[i]] + extra);
-    }
-  }
-
-  private void addRound(int body, double extra) {
-    double x = setting.at[2 * body];
-    double y = setting.at[2 * body + 1];
-    int kind = model.kindOf[body];
-    for (Edge edge : edges) {
-      double needed = edge.axisInset[kind] + extra;
-      double violation = needed - edge.wall.underLimit(x, y, needed, contact);
-      if (violation > 0) {
-        setting.count(violation);
-        setting.push(body, violation, contact.ux(), contact.uy());
+  /** Takes note of the bodies that may come to need a wall before one has moved by a leeway. */
+  void follow(double extra, double leeway) {
+    end = 0;
+    for (int body = 0; body < model.bodies; body++) {
+      double x = setting.at[2 * body];
+      double y = setting.at[2 * body + 1];
+      for (int edge = 0; edge < edges.length; edge++) {
+        double limit = inset(edges[edge], body) + extra + leeway;
+        if (edges[edge].wall.underLimit(x, y, limit, contact) < limit) {
+          add(body, edge);
+        }
       }
     }
   }
 
-  private void addParts(int body, double more) {
+  private void add(int body, int edge) {
+    if (end + 2 > near.length) {
+      near = Arrays.copyOf(near, 2 * near.length);
+    }
+    near[end++] = body;
+    near[end++] = edge;
+  }
+
+  /** How far inside a wall a body's axis has nothing to do with it, but for the extra. */
+  private double inset(Edge edge, int body) {
+    int kind = model.kindOf[body];
+    return body < model.roundBodies
+        ? edge.axisInset[kind]
+        : model.reach[kind] + edge.clearance + model.tolerance[kind];
+  }
+
+  /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
+  void add(double extra) {
+    for (int i = 0; i < end; i += 2) {
+      int body = near[i];
+      if (body < model.roundBodies) {
+        addRound(body, edges[near[i + 1]], extra);
+      } else {
+        addParts(body, edges[near[i + 1]], model.tolerance[model.kindOf[body]] + extra);
+      }
+    }
+  }
+
+  private void addRound(int body, Edge edge, double extra) {
+    double x = setting.at[2 * body];
+    double y = setting.at[2 * body + 1];
+    double needed = edge.axisInset[model.kindOf[body]] + extra;
+    double violation = needed - edge.wall.underLimit(x, y, needed, contact);
+    if (violation > 0) {
+      setting.count(violation);
+      setting.push(body, violation, contact.ux(), contact.uy());
+    }
+  }
+
+  private void addParts(int body, Edge edge, double more) {
     double reach = model.reach[model.kindOf[body]];
     double x = setting.at[2 * body];
     double y = setting.at[2 * body + 1];
-    for (Edge edge : edges) {
-      double needed = edge.clearance + more;
-      if (edge.wall.underLimit(x, y, reach + needed, contact) >= reach + needed) {
-        continue;
-      }
-      if (edge.foot) {
-        addPart(body, setting.foot[body], edge.wall, needed);
-      } else {
-        for (Contour part : setting.parts[body]) {
-          addPart(body, part, edge.wall, needed);
-        }
+    double needed = edge.clearance + more;
+    if (edge.wall.underLimit(x, y, reach + needed, contact) >= reach + needed) {
+      return;
+    }
+    if (edge.foot) {
+      addPart(body, setting.foot[body], edge.wall, needed);
+    } else {
+      for (Contour part : setting.parts[body]) {
+        addPart(body, part, edge.wall, needed);
       }
     }
   }

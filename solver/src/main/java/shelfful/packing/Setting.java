@@ -23,6 +23,17 @@ final class Setting {
 
   final Contour[] foot;
 
+  /** All contours, body by body: the parts and then the foot. */
+  final Contour[] contours;
+
+  /** By body, where its contours begin among all; one more than there are bodies. */
+  final int[] firstContour;
+
+  /** Where the contours have their centres: what nearly every pair is told apart by. */
+  final double[] contourX;
+
+  final double[] contourY;
+
   /** Each body's share of the energy. */
   final double[] pain;
 
@@ -38,14 +49,22 @@ final class Setting {
     this.parts = new Contour[bodies][];
     this.foot = new Contour[bodies];
     this.pain = new double[bodies];
+    this.firstContour = new int[bodies + 1];
+    List<Contour> all = new ArrayList<>();
     int next = 2 * bodies;
     for (int i = 0; i < bodies; i++) {
       BodyKind kind = model.question.kinds().get(model.kindOf[i]);
       parts[i] = contours(kind);
       foot[i] = Contour.of(kind.foot());
+      all.addAll(List.of(parts[i]));
+      all.add(foot[i]);
+      firstContour[i + 1] = all.size();
       turn[i] = i >= model.roundBodies && kind.mayTurn() ? next++ : -1;
     }
     this.unknowns = next;
+    this.contours = all.toArray(new Contour[0]);
+    this.contourX = new double[contours.length];
+    this.contourY = new double[contours.length];
   }
 
   static Contour[] contours(BodyKind kind) {
@@ -76,10 +95,11 @@ final class Setting {
     }
     double x = at[2 * body];
     double y = at[2 * body + 1];
-    for (Contour part : parts[body]) {
-      part.place(x, y, cos, sin);
+    for (int i = firstContour[body]; i < firstContour[body + 1]; i++) {
+      contours[i].place(x, y, cos, sin);
+      contourX[i] = contours[i].x();
+      contourY[i] = contours[i].y();
     }
-    foot[body].place(x, y, cos, sin);
   }
 
   double lever(int body) {
