@@ -13,7 +13,7 @@ final class Pace {
   private static final long SEED_STEP = 7919;
 
   /** In time, loads are searched at first for this part of the steps that were asked. */
-  private static final int LIGHT = 6;
+  private static final int LIGHT = 4;
 
   /** So many rounds without a better week, and loads are searched for another such part. */
   private static final int PATIENCE = 10;

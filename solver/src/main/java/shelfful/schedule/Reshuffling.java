@@ -16,11 +16,14 @@ import shelfful.ware.FiringKind;
  * which makes it less, or other. It ends soon: another round may do with less.
  */
 final class Reshuffling {
-  /** More kilnfuls than this are not found room for. */
-  private static final double LITTLE = 0.2;
+  /** More kilnfuls than this are hardly ever found room for. */
+  private static final double LITTLE = 0.145;
 
   /** So little is worth going on for. */
   private static final double NEXT_TO_NOTHING = 0.05;
+
+  /** After so many firings planned again one after the other for nothing it is given up. */
+  private static final int IN_VAIN = 3;
 
   private static final int PASSES = 1;
   private static final int LONG_PASSES = 3;
@@ -86,19 +89,21 @@ final class Reshuffling {
     List<RealFiring> made = new ArrayList<>(firings);
     List<Chunk> left = tucked(made, open, random.nextLong());
     int pass = 0;
-    while (isSomething(left) && pass < passes(left)) {
+    int vain = 0;
+    while (isWorthAnother(left, vain) && pass < passes(left)) {
       List<Integer> order = places(made);
       Collections.shuffle(order, random);
       for (int at : order) {
         double eagerness = EAGER + random.nextDouble();
         Optional<Exchange.Made> found =
-            isSomething(left)
+            isWorthAnother(left, vain)
                 ? exchange(made.get(at), made).make(left, eagerness, steps + pass * MORE_STEPS)
                 : Optional.empty();
         if (found.isPresent()) {
           List<RealFiring> others = new ArrayList<>(made);
           put(others, at, found.get().loaded());
           List<Chunk> then = tucked(others, found.get().open(), random.nextLong());
+          vain = remainder.kilnfuls(then) < remainder.kilnfuls(left) ? 0 : vain + 1;
           if (isWelcome(then, left, pass == 0 ? -LEAST_GAIN : SLACK)) {
             made = others;
             left = then;
@@ -110,6 +115,10 @@ final class Reshuffling {
     return remainder.kilnfuls(left) == 0
         ? Optional.of(new Rollout.Rolled(made, left, true))
         : Optional.empty();
+  }
+
+  private boolean isWorthAnother(List<Chunk> left, int vain) {
+    return vain < IN_VAIN && isSomething(left);
   }
 
   private boolean isSomething(List<Chunk> left) {
