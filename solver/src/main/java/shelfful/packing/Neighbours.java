@@ -9,6 +9,9 @@ import shelfful.geometry.Contour;
  * look at a few pairs per body.
  */
 final class Neighbours {
+  /** Numbers for each pair in {@link #parts}. */
+  static final int PER_PAIR = 4;
+
   private static final double MARGIN_SHARE = 0.35;
 
   private final ShelfModel model;
@@ -19,23 +22,16 @@ final class Neighbours {
   private boolean made;
 
   /** Pairs of round bodies, one after the other. */
-  int[] round = new int[64];
-
-  int roundEnd;
+  final NearList round = new NearList();
 
   /** Pairs of parts: two bodies and their contours in the setting, one pair after the other. */
-  int[] parts = new int[128];
-
-  int partsEnd;
+  final NearList parts = new NearList();
 
   /** By pair of parts, how far their centres may be apart and touch, but for the gap. */
-  double[] reaches = new double[parts.length / PER_PAIR];
+  double[] reaches = new double[32];
 
   /** By pair of parts, the gap that is required. */
-  double[] gaps = new double[parts.length / PER_PAIR];
-
-  /** Numbers for each pair in {@link #parts}. */
-  static final int PER_PAIR = 4;
+  double[] gaps = new double[32];
 
   Neighbours(Setting setting) {
     this.setting = setting;
@@ -78,8 +74,8 @@ final class Neighbours {
     System.arraycopy(at, 0, madeAt, 0, madeAt.length);
     madeWith = extra;
     made = true;
-    roundEnd = 0;
-    partsEnd = 0;
+    round.clear();
+    parts.clear();
     for (int i = 0; i < model.roundBodies; i++) {
       collectRound(at, extra, i);
     }
@@ -94,7 +90,8 @@ final class Neighbours {
       double reach = model.axisDistance[row + model.kindOf[j]];
       double limit = reach + extra + margin;
       if (reach >= 0 && square(at, i, j) < limit * limit) {
-        add(i, j);
+        round.add(i);
+        round.add(j);
       }
     }
   }
@@ -118,14 +115,6 @@ final class Neighbours {
     return dx * dx + dy * dy;
   }
 
-  private void add(int i, int j) {
-    if (roundEnd + 2 > round.length) {
-      round = Arrays.copyOf(round, 2 * round.length);
-    }
-    round[roundEnd++] = i;
-    round[roundEnd++] = j;
-  }
-
   private void addParts(int i, int j, int pair, double extra) {
     int[] exposed = model.partPairs[pair];
     double gap = model.required[pair];
@@ -135,18 +124,17 @@ final class Neighbours {
       Contour a = setting.contours[first];
       Contour b = setting.contours[second];
       if (!a.isFarFrom(b, gap + extra + margin)) {
-        if (partsEnd + PER_PAIR > parts.length) {
-          parts = Arrays.copyOf(parts, 2 * parts.length);
-          reaches = Arrays.copyOf(reaches, 2 * reaches.length);
-          gaps = Arrays.copyOf(gaps, 2 * gaps.length);
+        int number = parts.end / PER_PAIR;
+        if (number == gaps.length) {
+          reaches = Arrays.copyOf(reaches, 2 * number);
+          gaps = Arrays.copyOf(gaps, 2 * number);
         }
-        int number = partsEnd / PER_PAIR;
         reaches[number] = a.outerRadius() + b.outerRadius();
         gaps[number] = gap;
-        parts[partsEnd++] = i;
-        parts[partsEnd++] = j;
-        parts[partsEnd++] = first;
-        parts[partsEnd++] = second;
+        parts.add(i);
+        parts.add(j);
+        parts.add(first);
+        parts.add(second);
       }
     }
   }

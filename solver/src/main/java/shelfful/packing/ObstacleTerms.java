@@ -1,6 +1,5 @@
 package shelfful.packing;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import shelfful.geometry.Contact;
@@ -13,6 +12,9 @@ import shelfful.geometry.PairGap;
  * From some obstacles only feet keep clear.
  */
 final class ObstacleTerms {
+  /** Numbers for each entry of what is near. */
+  private static final int PER_ENTRY = 3;
+
   private final ShelfModel model;
   private final Setting setting;
   private final Contour[] posts;
@@ -29,12 +31,7 @@ final class ObstacleTerms {
   private final Contact contact = new Contact();
 
   /** Obstacles and the bodies and contours near them, one after the other. */
-  private int[] near = new int[96];
-
-  private int end;
-
-  /** Numbers for each entry in {@link #near}. */
-  private static final int PER_ENTRY = 3;
+  private final NearList near = new NearList();
 
   ObstacleTerms(Setting setting) {
     this.setting = setting;
@@ -92,7 +89,7 @@ final class ObstacleTerms {
 
   /** Takes note of the parts that may come near before a body has moved by a leeway. */
   void follow(double extra, double leeway) {
-    end = 0;
+    near.clear();
     for (int post = 0; post < posts.length; post++) {
       for (int body = 0; body < model.bodies; body++) {
         int kind = model.kindOf[body];
@@ -116,22 +113,20 @@ final class ObstacleTerms {
 
   private void follow(int post, int body, int contour, double needed) {
     if (!setting.contours[contour].isFarFrom(posts[post], needed)) {
-      if (end + PER_ENTRY > near.length) {
-        near = Arrays.copyOf(near, 2 * near.length);
-      }
-      near[end++] = post;
-      near[end++] = body;
-      near[end++] = contour;
+      near.add(post);
+      near.add(body);
+      near.add(contour);
     }
   }
 
   /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
   void add(double extra) {
-    for (int i = 0; i < end; i += PER_ENTRY) {
-      Contour post = posts[near[i]];
-      int body = near[i + 1];
-      Contour part = setting.contours[near[i + 2]];
-      double needed = required[near[i]][model.kindOf[body]] + extra;
+    int[] all = near.numbers;
+    for (int i = 0; i < near.end; i += PER_ENTRY) {
+      Contour post = posts[all[i]];
+      int body = all[i + 1];
+      Contour part = setting.contours[all[i + 2]];
+      double needed = required[all[i]][model.kindOf[body]] + extra;
       if (!part.isFarFrom(post, needed)) {
         add(body, part, post, needed);
       }

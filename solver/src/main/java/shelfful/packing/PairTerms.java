@@ -24,8 +24,8 @@ final class PairTerms {
 
   private void addRound(Neighbours near, double extra) {
     double[] at = setting.at;
-    int[] pairs = near.round;
-    for (int p = 0; p < near.roundEnd; p += 2) {
+    int[] pairs = near.round.numbers;
+    for (int p = 0; p < near.round.end; p += 2) {
       int i = pairs[p];
       int j = pairs[p + 1];
       double limit = model.axisDistance[model.kindOf[i] * model.kinds + model.kindOf[j]] + extra;
@@ -48,8 +48,8 @@ final class PairTerms {
   private void addParts(Neighbours near, double extra) {
     double[] xs = setting.contourX;
     double[] ys = setting.contourY;
-    int[] parts = near.parts;
-    for (int p = 0, pair = 0; p < near.partsEnd; p += Neighbours.PER_PAIR, pair++) {
+    int[] parts = near.parts.numbers;
+    for (int p = 0, pair = 0; p < near.parts.end; p += Neighbours.PER_PAIR, pair++) {
       int a = parts[p + 2];
       int b = parts[p + 3];
       double dx = xs[b] - xs[a];

@@ -1,7 +1,6 @@
 package shelfful.packing;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import shelfful.geometry.Bound;
 import shelfful.geometry.Contact;
@@ -19,9 +18,7 @@ final class RoomTerms {
   private final Contact contact = new Contact();
 
   /** Bodies and the walls they are near, one after the other. */
-  private int[] near = new int[64];
-
-  private int end;
+  private final NearList near = new NearList();
 
   RoomTerms(Setting setting) {
     this.setting = setting;
@@ -42,25 +39,18 @@ final class RoomTerms {
 
   /** Takes note of the bodies that may come to need a wall before one has moved by a leeway. */
   void follow(double extra, double leeway) {
-    end = 0;
+    near.clear();
     for (int body = 0; body < model.bodies; body++) {
       double x = setting.at[2 * body];
       double y = setting.at[2 * body + 1];
       for (int edge = 0; edge < edges.length; edge++) {
         double limit = inset(edges[edge], body) + extra + leeway;
         if (edges[edge].wall.underLimit(x, y, limit, contact) < limit) {
-          add(body, edge);
+          near.add(body);
+          near.add(edge);
         }
       }
     }
-  }
-
-  private void add(int body, int edge) {
-    if (end + 2 > near.length) {
-      near = Arrays.copyOf(near, 2 * near.length);
-    }
-    near[end++] = body;
-    near[end++] = edge;
   }
 
   /** How far inside a wall a body's axis has nothing to do with it, but for the extra. */
@@ -73,12 +63,13 @@ final class RoomTerms {
 
   /** Adds energy and gradient of every body; {@code extra} is added to each required gap. */
   void add(double extra) {
-    for (int i = 0; i < end; i += 2) {
-      int body = near[i];
+    int[] all = near.numbers;
+    for (int i = 0; i < near.end; i += 2) {
+      int body = all[i];
       if (body < model.roundBodies) {
-        addRound(body, edges[near[i + 1]], extra);
+        addRound(body, edges[all[i + 1]], extra);
       } else {
-        addParts(body, edges[near[i + 1]], model.tolerance[model.kindOf[body]] + extra);
+        addParts(body, edges[all[i + 1]], model.tolerance[model.kindOf[body]] + extra);
       }
     }
   }
