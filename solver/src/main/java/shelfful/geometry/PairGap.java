@@ -41,7 +41,7 @@ public final class PairGap {
     out.gap = distance - a.core(ux, uy) - b.core(ux, uy) - radii;
     out.ux = ux;
     out.uy = uy;
-    if (out.gap < limit && !(a.isPoint() && b.isPoint())) {
+    if (out.gap < limit) {
       search(a, b, limit, out);
     }
     if (out.gap < limit) {
