@@ -5,12 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import shelfful.load.Load;
+import shelfful.packing.Effort;
 
 /**
  * Several loads bettered together: what is left of the ware that they share is tucked in shelf by
  * shelf. Begins with what a book knows of shelves, and writes there what is found.
  */
 public final class LoadsTogether {
+  /**
+   * How hard the packer is asked to try. Shelves are nearly full already, where a hasty "no" is
+   * wrong four times in ten.
+   */
+  private static final Effort EFFORT = new Effort(1, 6);
+
   private final ShelfBook book;
   private final BooleanSupplier stop;
 
@@ -46,6 +53,7 @@ public final class LoadsTogether {
     SharedLots lots = new SharedLots(desks.stream().map(desk -> desk.judge().ware()).toList());
     List<LoadAtHand> atHand = new ArrayList<>();
     for (PlanDesk desk : desks) {
+      desk.judge().answers().tryHarder(EFFORT);
       lots.take(atHand.size(), desk.best().placed());
       atHand.add(new LoadAtHand(atHand.size(), desk));
     }

@@ -18,7 +18,7 @@ import shelfful.planning.ShelfSpaces.NumberedSpace;
  */
 final class Tucking {
   /** A question to the packer takes as long as so many tries without one. */
-  private static final int QUESTION = 12;
+  private static final int QUESTION = 16;
 
   /** At the beginning and at the end a loss of so many pieces is taken once in e times. */
   private static final double WARM = 0.25;
@@ -150,7 +150,9 @@ final class Tucking {
     boolean enough = false;
     for (int i = 0; i < tries && !enough; i++) {
       int lot = piece(counts, in.index());
-      if (lot >= 0 && gain - off - load.lots().get(lot).worth() >= lost) {
+      if (lot >= 0
+          && !load.lots().get(lot).mustGo()
+          && gain - off - load.lots().get(lot).worth() >= lost) {
         counts[lot]--;
         off += load.lots().get(lot).worth();
         enough = random.nextBoolean() && covered(load, counts) <= most;

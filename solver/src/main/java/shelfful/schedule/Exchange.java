@@ -53,12 +53,23 @@ final class Exchange {
     }
   }
 
-  /** How many of a kind have to stay, and how many more are on offer. */
-  private record Count(int must, int may) {
-    static final Count NONE = new Count(0, 0);
+  /** How many of a kind have to stay, how many have to come in, and how many more are on offer. */
+  private record Count(int stay, int come, int may) {
+    static final Count NONE = new Count(0, 0, 0);
 
-    Count with(int units, boolean stay) {
-      return stay ? new Count(must + units, may) : new Count(must, may + units);
+    Count with(int units, boolean stays, boolean comes) {
+      return new Count(
+          stay + (stays ? units : 0),
+          come + (!stays && comes ? units : 0),
+          may + (stays || comes ? 0 : units));
+    }
+
+    Count and(Count more) {
+      return new Count(stay + more.stay, come + more.come, may + more.may);
+    }
+
+    int must() {
+      return stay + come;
     }
   }
 
@@ -66,7 +77,8 @@ final class Exchange {
    * Makes it; empty when nothing that is left may go in, or something that has to stay does not.
    *
    * @param open what is left of the week
-   * @param eagerness how many times its room what is left counts
+   * @param eagerness how many times its room what is left counts; infinite where it comes before
+   *     all that need not stay
    */
   Optional<Made> make(List<Chunk> open, double eagerness, int steps) {
     List<Chunk> offered = new ArrayList<>(open.stream().filter(this::mayGoIn).toList());
@@ -82,15 +94,21 @@ final class Exchange {
     for (Chunk chunk : offered) {
       counts.merge(
           kind(chunk),
-          Count.NONE.with(chunk.numbers().size(), hasToStay(chunk)),
-          (one, more) -> new Count(one.must() + more.must(), one.may() + more.may()));
+          Count.NONE.with(
+              chunk.numbers().size(),
+              hasToStay(chunk),
+              Double.isInfinite(eagerness) && open.contains(chunk)),
+          Count::and);
     }
-    return loads
-        .load(loaded.firing().program(), asked(counts, left, eagerness), steps)
+    KilnProgram program = loaded.firing().program();
+    List<Asked> asked = asked(counts, left, eagerness);
+    return (Double.isInfinite(eagerness)
+            ? loads.anew(program, asked, steps)
+            : loads.load(program, asked, steps))
         .filter(
             answer ->
                 counts.entrySet().stream()
-                    .allMatch(one -> answer.count(one.getKey()) >= one.getValue().must()))
+                    .allMatch(one -> answer.count(one.getKey()) >= one.getValue().stay()))
         .map(answer -> made(answer, offered, aside));
   }
 
@@ -100,7 +118,7 @@ final class Exchange {
     List<Asked> asked = new ArrayList<>();
     counts.forEach(
         (kind, count) -> {
-          double eager = left.contains(kind) ? eagerness : 1;
+          double eager = left.contains(kind) && Double.isFinite(eagerness) ? eagerness : 1;
           int weight = count.may() == 0 ? 1 : room.weight(kind, kiln, least, eager);
           asked.add(new Asked(kind, count.must(), 0, count.may(), weight));
         });

@@ -12,6 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import shelfful.inspect.InspectedLoad;
+import shelfful.kiln.ColumnPlan;
 import shelfful.load.LeftOut;
 import shelfful.load.Load;
 import shelfful.load.LoadRequest;
@@ -92,6 +93,11 @@ final class LoadBook {
     return answer(first == null ? mine : first);
   }
 
+  /** The best load of every column plan, none of them begun from an earlier one. */
+  Optional<LoadAnswer> anew(KilnProgram program, List<Asked> asked, int steps) {
+    return trial(program, asked, steps, false).best();
+  }
+
   /** Several loads bettered together, by where loads come from. */
   Optional<List<InspectedLoad>> together(List<Load> loads, int effort, long chance) {
     return source.together(loads, effort, chance);
@@ -120,21 +126,37 @@ final class LoadBook {
   }
 
   private Optional<LoadAnswer> plan(KilnProgram program, List<Asked> asked, int steps) {
-    Optional<String> favourite =
-        steps == 0 ? Optional.empty() : favourites.flatMap(known -> known.plan(program));
+    if (steps == 0 || favourites.isEmpty()) {
+      return plan(program, asked, steps, Optional.empty(), true);
+    }
+    Optional<String> favourite = favourites.get().plan(program);
     if (favourite.isPresent()) {
-      Optional<LoadAnswer> answer = plan(program, asked, steps, favourite);
+      Optional<LoadAnswer> answer = plan(program, asked, steps, favourite, true);
       if (answer.filter(LoadBook::refusesNothing).isPresent()) {
         return answer;
       }
       // What cannot stand in one column plan may stand in another: only all of them refuse it.
     }
-    Optional<LoadAnswer> answer = plan(program, asked, steps, Optional.empty());
-    if (steps > 0) {
-      answer.ifPresent(
-          found -> favourites.ifPresent(known -> known.won(program, found.load().columnPlanId())));
+    PlanTrial trial = trial(program, asked, steps, true);
+    if (trial.answers().stream().noneMatch(LoadBook::takesAll)) {
+      favourites.get().tried(program, trial.shares());
     }
-    return answer;
+    return trial.best();
+  }
+
+  /** Every column plan on its own, until all that is asked for goes in. */
+  private PlanTrial trial(KilnProgram program, List<Asked> asked, int steps, boolean fromLike) {
+    List<LoadAnswer> answers = new ArrayList<>();
+    for (ColumnPlan plan : studio.kiln(program.kilnId()).orElseThrow().columnPlans()) {
+      if (answers.stream().noneMatch(LoadBook::takesAll)) {
+        plan(program, asked, steps, Optional.of(plan.id()), fromLike).ifPresent(answers::add);
+      }
+    }
+    return new PlanTrial(asked, answers);
+  }
+
+  private static boolean takesAll(LoadAnswer answer) {
+    return !answer.leftForRoom() && refusesNothing(answer);
   }
 
   private static boolean refusesNothing(LoadAnswer answer) {
@@ -143,7 +165,11 @@ final class LoadBook {
   }
 
   private Optional<LoadAnswer> plan(
-      KilnProgram program, List<Asked> asked, int steps, Optional<String> columnPlanId) {
+      KilnProgram program,
+      List<Asked> asked,
+      int steps,
+      Optional<String> columnPlanId,
+      boolean fromLike) {
     List<Batch> batches = new ArrayList<>();
     for (Asked one : asked) {
       for (Wish wish : Wish.values()) {
@@ -160,7 +186,7 @@ final class LoadBook {
             seed,
             steps);
     Optional<Load> like =
-        steps == 0
+        steps == 0 || !fromLike
             ? Optional.empty()
             : earlier.flatMap(known -> known.like(program, asked, request));
     Optional<LoadAnswer> answer =

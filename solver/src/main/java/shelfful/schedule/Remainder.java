@@ -1,8 +1,8 @@
 package shelfful.schedule;
 
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import shelfful.ware.FiringKind;
 
 /** What is left of a week. */
@@ -30,15 +30,23 @@ final class Remainder {
     return sum;
   }
 
-  /** What is left of what can be glaze fired at all. */
-  Set<UnitKind> kinds(List<Chunk> open) {
-    Set<UnitKind> kinds = new HashSet<>();
+  /** Of each kind that can be glaze fired at all and is left, the share of all there is. */
+  Map<UnitKind, Double> shares(List<Chunk> open) {
+    Map<UnitKind, Double> shares = new HashMap<>();
     for (Chunk chunk : open) {
       if (chunk.glaze() && kilnful(chunk.lot()) > 0) {
-        kinds.add(kind(chunk.lot()));
+        UnitKind kind = kind(chunk.lot());
+        shares.merge(kind, chunk.numbers().size() / (double) unitsOf(kind), Double::sum);
       }
     }
-    return kinds;
+    return shares;
+  }
+
+  private int unitsOf(UnitKind kind) {
+    return ground.lots().stream()
+        .filter(lot -> lot.kind(FiringKind.GLAZE).filter(kind::equals).isPresent())
+        .mapToInt(lot -> lot.numbers().size())
+        .sum();
   }
 
   /** What a unit takes of a kiln; 0 where it goes into none. */

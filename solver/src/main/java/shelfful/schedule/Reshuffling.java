@@ -13,25 +13,30 @@ import shelfful.ware.FiringKind;
 /**
  * Finds room for the little that is left of a week in the glaze firings it already has: it is
  * tucked in, and where that leaves something one firing after the other is planned again with it,
- * which makes it less, or other. It ends soon: another round may do with less.
+ * which makes it less, or other. What is tall or may not stand everywhere is left most often: it
+ * goes in where a load is built round it, and what makes way for it is tucked in easily. It ends
+ * soon: another round may do with less.
  */
 final class Reshuffling {
   /** More kilnfuls than this are hardly ever found room for. */
   private static final double LITTLE = 0.145;
 
-  /** So little is worth going on for. */
+  /** So little is worth going on for longer: through all firings so many times. */
   private static final double NEXT_TO_NOTHING = 0.05;
 
   /** After so many firings planned again one after the other for nothing it is given up. */
   private static final int IN_VAIN = 3;
 
-  private static final int PASSES = 1;
-  private static final int LONG_PASSES = 3;
+  private static final int LONG_PASSES = 6;
+  private static final int PASSES = 2;
 
   /** Each pass looks so many steps longer. */
   private static final int MORE_STEPS = 6;
 
-  /** After the first pass so much more may be left than before, if only it is other ware. */
+  /**
+   * So much more may be left than before if it is other ware: after the first pass, and where what
+   * was left came before all else.
+   */
   private static final double SLACK = 0.02;
 
   /**
@@ -50,6 +55,7 @@ final class Reshuffling {
   private final LoadBook loads;
   private final BooleanSupplier stop;
   private final Remainder remainder;
+  private final Admission admission;
   private final TuckingIn tucking;
   private final Map<RealFiring, List<Chunk>> ware = new IdentityHashMap<>();
 
@@ -59,6 +65,7 @@ final class Reshuffling {
     this.loads = loads;
     this.stop = stop;
     this.remainder = new Remainder(ground, room);
+    this.admission = new Admission(ground, room);
     this.tucking = new TuckingIn(ground, room, loads);
   }
 
@@ -69,10 +76,16 @@ final class Reshuffling {
     }
   }
 
-  /** Whether so little is left that room may be found for it. */
-  boolean isLittle(List<Chunk> open) {
+  /** Whether so little is left that room may be found for it, and all of it may go somewhere. */
+  boolean isLittle(List<RealFiring> firings, List<Chunk> open) {
     double left = remainder.kilnfuls(open);
-    return left > 0 && left < LITTLE;
+    return left > 0 && left < LITTLE && open.stream().allMatch(chunk -> mayGo(chunk, firings));
+  }
+
+  private boolean mayGo(Chunk chunk, List<RealFiring> firings) {
+    return remainder.kilnfuls(List.of(chunk)) == 0
+        || firings.stream()
+            .anyMatch(firing -> ware.containsKey(firing) && admission.mayGoIn(chunk, firing));
   }
 
   /**
@@ -85,40 +98,66 @@ final class Reshuffling {
    */
   Optional<Rollout.Rolled> settle(
       List<RealFiring> firings, List<Chunk> open, int steps, long seed) {
-    Random random = new Random(seed);
-    List<RealFiring> made = new ArrayList<>(firings);
-    List<Chunk> left = tucked(made, open, random.nextLong());
-    int pass = 0;
-    int vain = 0;
-    while (isWorthAnother(left, vain) && pass < passes(left)) {
-      List<Integer> order = places(made);
-      Collections.shuffle(order, random);
-      for (int at : order) {
-        double eagerness = EAGER + random.nextDouble();
-        Optional<Exchange.Made> found =
-            isWorthAnother(left, vain)
-                ? exchange(made.get(at), made).make(left, eagerness, steps + pass * MORE_STEPS)
-                : Optional.empty();
-        if (found.isPresent()) {
-          List<RealFiring> others = new ArrayList<>(made);
-          put(others, at, found.get().loaded());
-          List<Chunk> then = tucked(others, found.get().open(), random.nextLong());
-          vain = remainder.kilnfuls(then) < remainder.kilnfuls(left) ? 0 : vain + 1;
-          if (isWelcome(then, left, pass == 0 ? -LEAST_GAIN : SLACK)) {
-            made = others;
-            left = then;
-          }
-        }
-      }
-      pass++;
+    Attempt attempt = new Attempt(firings, open, steps, new Random(seed));
+    while (attempt.isWorthGoingOn()) {
+      attempt.goOn();
     }
-    return remainder.kilnfuls(left) == 0
-        ? Optional.of(new Rollout.Rolled(made, left, true))
+    return remainder.kilnfuls(attempt.left) == 0
+        ? Optional.of(new Rollout.Rolled(attempt.made, attempt.left, true))
         : Optional.empty();
   }
 
-  private boolean isWorthAnother(List<Chunk> left, int vain) {
-    return vain < IN_VAIN && isSomething(left);
+  /** The firings as they are by now, and what is left. */
+  private final class Attempt {
+    private final int steps;
+    private final Random random;
+    private List<RealFiring> made;
+    private List<Chunk> left;
+    private List<Integer> order = List.of();
+    private int tries;
+    private int vain;
+
+    Attempt(List<RealFiring> firings, List<Chunk> open, int steps, Random random) {
+      this.steps = steps;
+      this.random = random;
+      made = new ArrayList<>(firings);
+      left = tucked(made, open, random.nextLong());
+    }
+
+    boolean isWorthGoingOn() {
+      int passes = remainder.kilnfuls(left) < NEXT_TO_NOTHING ? LONG_PASSES : PASSES;
+      return vain < IN_VAIN && tries < passes * places(made).size() && isSomething(left);
+    }
+
+    /** Plans one firing again with what is left: every other time that comes before all else. */
+    void goOn() {
+      int turn = tries % places(made).size();
+      if (turn == 0) {
+        order = places(made);
+        Collections.shuffle(order, random);
+      }
+      int pass = tries++ / order.size();
+      int at = order.get(turn);
+      boolean insists = vain % 2 == 0;
+      double eagerness = insists ? Double.POSITIVE_INFINITY : EAGER + random.nextDouble();
+      exchange(made.get(at), made)
+          .make(left, eagerness, steps + pass * MORE_STEPS)
+          .ifPresent(found -> consider(at, found, insists, pass));
+    }
+
+    private void consider(int at, Exchange.Made found, boolean insists, int pass) {
+      List<RealFiring> others = new ArrayList<>(made);
+      put(others, at, found.loaded());
+      List<Chunk> then = tucked(others, found.open(), random.nextLong());
+      double less = remainder.kilnfuls(left) - remainder.kilnfuls(then);
+      boolean other = !remainder.shares(then).keySet().equals(remainder.shares(left).keySet());
+      boolean welcome = less > (other && (insists || pass > 0) ? -SLACK : LEAST_GAIN);
+      vain = less > 0 || insists && welcome ? 0 : vain + 1;
+      if (welcome) {
+        made = others;
+        left = then;
+      }
+    }
   }
 
   private boolean isSomething(List<Chunk> left) {
@@ -159,14 +198,6 @@ final class Reshuffling {
       put(made, places.get(i), tucked.get().loaded().get(i));
     }
     return tucked.map(TuckingIn.Tucked::open).orElse(left);
-  }
-
-  private int passes(List<Chunk> left) {
-    return remainder.kilnfuls(left) < NEXT_TO_NOTHING ? LONG_PASSES : PASSES;
-  }
-
-  private boolean isWelcome(List<Chunk> then, List<Chunk> left, double slack) {
-    return remainder.kilnfuls(then) < remainder.kilnfuls(left) + slack;
   }
 
   private Exchange exchange(RealFiring firing, List<RealFiring> made) {

@@ -104,7 +104,7 @@ final class Rollout {
       Reckoning found = search(sketching, stretch, fresh, evaluations, effort.seed());
       hopeless = isHopeless(found);
       if (hopeless && against.isPresent()) {
-        if (reshuffling.isLittle(open) && !against.get().prospect().hasTooMany(firings)) {
+        if (reshuffling.isLittle(firings, open) && !against.get().prospect().hasTooMany(firings)) {
           return settled(effort);
         }
         int more = more(stretch);
@@ -130,7 +130,7 @@ final class Rollout {
     }
     double left = remainder.kilnfuls(open);
     if (against.isPresent() && left > 0 && left < 1) {
-      room.wanted().leftOver(remainder.kinds(open));
+      room.wanted().leftOver(remainder.shares(open));
     }
     return rolled(!hopeless && !stop.getAsBoolean());
   }
@@ -153,7 +153,7 @@ final class Rollout {
 
   /** With room found for what is left, or hopeless all the same. */
   private Rolled settled(Effort effort) {
-    room.wanted().leftOver(remainder.kinds(open));
+    room.wanted().leftOver(remainder.shares(open));
     Optional<Rolled> settled = reshuffling.settle(firings, open, effort.loadSteps(), effort.seed());
     if (settled.isPresent()) {
       firings.clear();

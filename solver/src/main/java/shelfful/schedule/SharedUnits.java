@@ -23,7 +23,7 @@ final class SharedUnits {
   private final Map<Alike, Group> byAlike = new HashMap<>();
 
   /** What makes units alike. */
-  private record Alike(UnitKind kind, BitSet firings) {}
+  private record Alike(UnitKind kind, BitSet firings, boolean stays) {}
 
   /** A unit of a chunk. */
   private record Unit(Chunk chunk, int number) {}
@@ -56,7 +56,8 @@ final class SharedUnits {
       List<Batch> batches = new ArrayList<>();
       for (int part = 0; part < kind.parts().size(); part++) {
         String id = name + "." + part;
-        batches.add(kind.parts().get(part).batch(id, quantity, kind.kind(), set, false, weight));
+        batches.add(
+            kind.parts().get(part).batch(id, quantity, kind.kind(), set, alike.stays(), weight));
       }
       return batches;
     }
@@ -66,10 +67,11 @@ final class SharedUnits {
    * Adds the units of a chunk.
    *
    * @param firings that they may go into; one at least
+   * @param stays whether they have to stay in the one that they are in
    * @return the names of each unit's parts, in the order of the numbers
    */
-  List<List<String>> add(Chunk chunk, BitSet firings) {
-    Alike alike = new Alike(chunk.lot().kind(FiringKind.GLAZE).orElseThrow(), firings);
+  List<List<String>> add(Chunk chunk, BitSet firings, boolean stays) {
+    Alike alike = new Alike(chunk.lot().kind(FiringKind.GLAZE).orElseThrow(), firings, stays);
     Group group = byAlike.computeIfAbsent(alike, this::group);
     List<List<String>> names = new ArrayList<>();
     for (int number : chunk.numbers()) {

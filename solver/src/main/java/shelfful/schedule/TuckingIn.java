@@ -60,7 +60,7 @@ final class TuckingIn {
       if (may.isEmpty()) {
         aside.add(chunk);
       } else {
-        units.add(chunk, may);
+        units.add(chunk, may, false);
       }
     }
     List<List<Batch>> batches = units.batches(firings.size(), room);
@@ -86,7 +86,7 @@ final class TuckingIn {
     for (Chunk chunk : firings.get(number).ware()) {
       BitSet may = mayGoInto(chunk, firings);
       may.set(number);
-      List<List<String>> shared = units.add(chunk, may);
+      List<List<String>> shared = units.add(chunk, may, admission.goesTogether(chunk));
       List<WareLine> members = chunk.lot().going(FiringKind.GLAZE);
       for (int unit = 0; unit < shared.size(); unit++) {
         for (int part = 0; part < members.size(); part++) {

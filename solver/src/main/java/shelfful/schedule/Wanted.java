@@ -1,6 +1,5 @@
 package shelfful.schedule;
 
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -11,24 +10,30 @@ import java.util.Map;
  * subgradient (M. Held, P. Wolfe and H. Crowder, 1974). May be used by several threads.
  */
 final class Wanted {
-  private static final double MORE = 0.15;
-  private static final double MOST = 2;
+  /** What a kind is wanted more that was left over as a whole; a part of it by its share. */
+  private static final double MORE = 0.6;
+
+  private static final double MOST = 2.5;
 
   /** What stays of it from round to round. */
   private static final double KEPT = 0.93;
 
   private final Map<UnitKind, Double> beyond = new HashMap<>();
 
-  /** How many times its room a unit counts, from 1 to 2. */
+  /** How many times its room a unit counts, at least 1. */
   synchronized double times(UnitKind kind) {
     return 1 + beyond.getOrDefault(kind, 0.0);
   }
 
-  /** Takes note of what was left over by a round. */
-  synchronized void leftOver(Collection<UnitKind> kinds) {
+  /**
+   * Takes note of what was left over by a round.
+   *
+   * @param shares of all there is of a kind, from 0 to 1
+   */
+  synchronized void leftOver(Map<UnitKind, Double> shares) {
     beyond.replaceAll((kind, more) -> more * KEPT);
-    for (UnitKind kind : kinds) {
-      beyond.merge(kind, MORE, (more, step) -> Math.min(MOST - 1, more + step));
-    }
+    shares.forEach(
+        (kind, share) ->
+            beyond.merge(kind, MORE * share, (more, step) -> Math.min(MOST - 1, more + step)));
   }
 }

@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import shelfful.app.PlanALoad;
 import shelfful.app.PlanListener;
 import shelfful.app.SearchLength;
@@ -34,7 +36,29 @@ final class GlazeFirings {
   private final KilnProgram glaze;
 
   GlazeFirings(WareLine... ware) {
-    week = Weeks.week(14, List.of(Weeks.kiln("K1", Weeks.weekdays())), List.of(ware));
+    this(Set.of(), ware);
+  }
+
+  /**
+   * Firings.
+   *
+   * @param together orders that ask to go together
+   */
+  GlazeFirings(Set<String> together, WareLine... ware) {
+    WeekRequest plain = Weeks.week(14, List.of(Weeks.kiln("K1", Weeks.weekdays())), List.of(ware));
+    week =
+        new WeekRequest(
+            plain.studio(),
+            plain.start(),
+            plain.lastDay(),
+            plain.lines(),
+            plain.kilns(),
+            plain.pauses(),
+            plain.tariff(),
+            new TreeSet<>(together),
+            plain.held(),
+            plain.earlier(),
+            plain.effort());
     ground = new Ground(week);
     room = new RoomBook(week, ground.kinds()).forSearched();
     loads = new LoadBook(week.studio(), new Source(week), 1, Optional.of(new FavouritePlans()));

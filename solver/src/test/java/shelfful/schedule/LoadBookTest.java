@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import shelfful.app.PlanALoad;
@@ -25,6 +26,17 @@ import shelfful.ware.Stage;
 import shelfful.week.WeekRequest;
 
 class LoadBookTest {
+  private final List<Optional<String>> tried = new ArrayList<>();
+
+  /** Notes which column plan is asked for. */
+  private LoadBook book(FavouritePlans favourites) {
+    LoadSource source =
+        load -> {
+          tried.add(load.columnPlanId());
+          return new PlanALoad(load).run(SearchLength.ofSteps(load.steps()), PlanListener.none());
+        };
+    return new LoadBook(withTiles(), source, 1, Optional.of(favourites));
+  }
 
   /**
    * The kiln of the fixture with a second column plan, on whose tiles a basin's foot is too wide.
@@ -81,21 +93,44 @@ class LoadBookTest {
             List.of(Weeks.ware("A", "basin", 2, Stage.GLAZED, "2026-06-05")));
     KilnProgram glaze = new KilnProgram(1, 0, "K1", Weeks.glaze());
     FavouritePlans favourites = new FavouritePlans();
-    favourites.won(glaze, "tiles");
-    favourites.won(glaze, "tiles");
-    List<Optional<String>> tried = new ArrayList<>();
-    LoadSource source =
-        load -> {
-          tried.add(load.columnPlanId());
-          return new PlanALoad(load).run(SearchLength.ofSteps(load.steps()), PlanListener.none());
-        };
-    LoadBook book = new LoadBook(withTiles(), source, 1, Optional.of(favourites));
+    favourites.tried(glaze, Map.of("tiles", 1.0));
+    favourites.tried(glaze, Map.of("tiles", 1.0));
+    LoadBook book = book(favourites);
     UnitKind basin = new Ground(week).lots().get(0).glaze().orElseThrow();
 
     LoadAnswer answer = book.load(glaze, List.of(new Asked(basin, 1, 1, 0, 1)), 4).orElseThrow();
 
-    assertThat(tried).containsExactly(Optional.of("tiles"), Optional.empty());
+    assertThat(tried)
+        .extracting(Optional::orElseThrow)
+        .startsWith("tiles")
+        .contains("full")
+        .as("each plan on its own");
     assertThat(answer.count(basin)).isEqualTo(2);
     assertThat(answer.refused()).isEmpty();
+  }
+
+  @Test
+  void thePlanThatHoldsMostIsTakenAndBecomesTheFavourite() {
+    WeekRequest week =
+        Weeks.week(
+            7,
+            List.of(Weeks.kiln("K1", Weeks.weekdays())),
+            List.of(Weeks.ware("A", "basin", 9, Stage.GLAZED, "2026-06-05")));
+    KilnProgram glaze = new KilnProgram(1, 0, "K1", Weeks.glaze());
+    FavouritePlans favourites = new FavouritePlans();
+    LoadBook book = book(favourites);
+    UnitKind basin = new Ground(week).lots().get(0).glaze().orElseThrow();
+
+    for (int units = 7; units <= 9; units++) {
+      LoadAnswer answer =
+          book.load(glaze, List.of(new Asked(basin, 0, 0, units, 1)), 4).orElseThrow();
+      assertThat(answer.load().columnPlanId()).isEqualTo("full");
+      assertThat(answer.count(basin)).as("three levels of one").isEqualTo(3);
+      assertThat(answer.refused()).isEmpty();
+    }
+    assertThat(tried)
+        .extracting(Optional::orElseThrow)
+        .as("both, both, then the better one")
+        .containsExactly("full", "tiles", "full", "tiles", "full");
   }
 }

@@ -20,7 +20,7 @@ class ReshufflingTest {
       new GlazeFirings(
           Weeks.ware("A", "basin", 6, Stage.GLAZED, "2026-06-14"),
           Weeks.ware("B", "drum", 4, Stage.GLAZED, "2026-06-14"),
-          Weeks.ware("C", "basin", 3, Stage.GLAZED, "2026-06-05"));
+          Weeks.ware("C", "basin", 4, Stage.GLAZED, "2026-06-05"));
   private final Reshuffling reshuffling =
       new Reshuffling(week.ground(), week.room(), week.loads(), () -> false);
   private final List<RealFiring> firings = new ArrayList<>();
@@ -65,8 +65,16 @@ class ReshufflingTest {
 
     Rollout.Rolled settled = settled(chunk("B", 5 * DAY, 2)).orElseThrow();
 
-    assertThat(standing(settled.firings().get(0))).containsExactly("A-001", "A-002");
-    assertThat(standing(settled.firings().get(1))).containsExactly("B-001", "B-002");
+    assertThat(settled.open()).isEmpty();
+    RealFiring later = settled.firings().get(1);
+    assertThat(standing(later)).hasSize(2);
+    assertThat(
+            later.going().stream()
+                .filter(going -> going.lot().members().get(0).batch().id().equals("B"))
+                .flatMap(going -> going.numbers().stream()))
+        .as("ready on Saturday")
+        .contains(2);
+    assertThat(standing(settled.firings().get(0))).hasSize(2);
   }
 
   @Test
@@ -77,13 +85,30 @@ class ReshufflingTest {
     assertThat(settled(chunk("B", 0, 2), chunk("B", 0, 3)))
         .as("both drums fit, but one only where a basin due on Friday stands")
         .isEmpty();
-    assertThat(settled(chunk("C", 0, 2))).as("due before the only room for it is fired").isEmpty();
+    firings.clear();
+    fires(0, chunk("C", 0, 1, 2, 3));
+    fires(7, chunk("A", 0, 1));
+    assertThat(settled(chunk("C", 0, 4))).as("due before the only room for it is fired").isEmpty();
   }
 
   @Test
   void littleIsLittleOfAKilnful() {
-    assertThat(reshuffling.isLittle(List.of())).isFalse();
-    assertThat(reshuffling.isLittle(List.of(chunk("A", 0, 1, 2, 3), chunk("B", 0, 1, 2, 3, 4))))
+    assertThat(reshuffling.isLittle(firings, List.of())).isFalse();
+    assertThat(
+            reshuffling.isLittle(
+                firings, List.of(chunk("A", 0, 1, 2, 3), chunk("B", 0, 1, 2, 3, 4))))
+        .isFalse();
+  }
+
+  @Test
+  void whatMayGoNowhereIsNotLookedAt() {
+    fires(7, chunk("A", 0, 1));
+
+    assertThat(reshuffling.isLittle(firings, List.of(chunk("A", 8 * DAY, 2))))
+        .as("ready after the only firing is loaded")
+        .isFalse();
+    assertThat(reshuffling.isLittle(firings, List.of(chunk("C", 0, 2))))
+        .as("due before it is unpacked")
         .isFalse();
   }
 }

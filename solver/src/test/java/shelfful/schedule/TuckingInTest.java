@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shelfful.fixture.Weeks;
 import shelfful.schedule.Exchange.Loaded;
@@ -86,5 +87,23 @@ class TuckingInTest {
     assertThat(all).containsExactlyInAnyOrder("A1", "A2", "B1", "B2", "B3", "B4");
     assertThat(numbers(tucked.loaded().get(0), "B")).as("B4 comes on Saturday").doesNotContain(4);
     tucked.loaded().forEach(loaded -> GlazeFirings.standing(loaded.firing()));
+  }
+
+  @Test
+  void whatAsksToGoTogetherDoesNotMakeWay() {
+    GlazeFirings ordered =
+        new GlazeFirings(
+            Set.of("J1"),
+            Weeks.ordered("A", "basin", 2, Stage.GLAZED, "J1"),
+            Weeks.ware("B", "drum", 4, Stage.GLAZED, "2026-06-14"));
+    Chunk together = ordered.chunk("A", 0, 1);
+    Chunk drum = ordered.chunk("B", 0, 1);
+    Loaded loaded = new Loaded(ordered.firing(0, together, drum), List.of(together, drum));
+
+    assertThat(
+            new TuckingIn(ordered.ground(), ordered.room(), ordered.loads())
+                .tuck(List.of(loaded), List.of(ordered.chunk("B", 0, 2)), 3_000, 5))
+        .as("a second drum fits only where the basin is, which could go nowhere else")
+        .isEmpty();
   }
 }
