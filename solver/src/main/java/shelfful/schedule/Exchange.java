@@ -152,8 +152,8 @@ final class Exchange {
   }
 
   private boolean hasToStay(Chunk chunk) {
-    return admission.goesTogether(chunk)
-        || loaded.ware().contains(chunk) && wanted(chunk) < lastDay;
+    return loaded.ware().contains(chunk)
+        && (admission.goesTogether(chunk) || wanted(chunk) < lastDay);
   }
 
   private long wanted(Chunk chunk) {

@@ -28,7 +28,7 @@ final class Reshuffling {
   private static final int IN_VAIN = 3;
 
   private static final int LONG_PASSES = 6;
-  private static final int PASSES = 2;
+  private static final int PASSES = 1;
 
   /** Each pass looks so many steps longer. */
   private static final int MORE_STEPS = 6;

@@ -84,9 +84,10 @@ final class TuckingIn {
     LoadNaming naming = new LoadNaming(ground.request(), firing.program(), firing.going());
     Map<String, String> names = new HashMap<>();
     for (Chunk chunk : firings.get(number).ware()) {
-      BitSet may = mayGoInto(chunk, firings);
+      boolean stays = admission.goesTogether(chunk);
+      BitSet may = stays ? new BitSet() : mayGoInto(chunk, firings);
       may.set(number);
-      List<List<String>> shared = units.add(chunk, may, admission.goesTogether(chunk));
+      List<List<String>> shared = units.add(chunk, may, stays);
       List<WareLine> members = chunk.lot().going(FiringKind.GLAZE);
       for (int unit = 0; unit < shared.size(); unit++) {
         for (int part = 0; part < members.size(); part++) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shelfful.fixture.Weeks;
 import shelfful.schedule.Exchange.Loaded;
@@ -56,5 +57,21 @@ class ExchangeTest {
     assertThat(made(BEFORE_ALL_ELSE, 20).map(ExchangeTest::standing))
         .as("the drums are due before the last day")
         .isIn(Optional.empty(), Optional.of(List.of("B-001", "B-002")));
+  }
+
+  @Test
+  void whatAskedToGoTogetherAndIsLeftGoesInAllTheSame() {
+    GlazeFirings ordered =
+        new GlazeFirings(Set.of("J1"), Weeks.ordered("A", "basin", 3, Stage.GLAZED, "J1"));
+    Chunk first = ordered.chunk("A", 0, 1);
+    Loaded loaded = new Loaded(ordered.firing(0, first), List.of(first));
+
+    Exchange.Made made =
+        new Exchange(ordered.ground(), ordered.room(), ordered.loads(), loaded, 20)
+            .make(List.of(ordered.chunk("A", 0, 2)), 1.5, GlazeFirings.STEPS)
+            .orElseThrow();
+
+    assertThat(standing(made)).containsExactly("A-001", "A-002");
+    assertThat(made.open()).isEmpty();
   }
 }
