@@ -55,13 +55,8 @@ final class Exchange {
 
   /** How many of a kind have to stay, how many have to come in, and how many more are on offer. */
   private record Count(int stay, int come, int may) {
-    static final Count NONE = new Count(0, 0, 0);
-
-    Count with(int units, boolean stays, boolean comes) {
-      return new Count(
-          stay + (stays ? units : 0),
-          come + (!stays && comes ? units : 0),
-          may + (stays || comes ? 0 : units));
+    static Count of(int units, boolean stays, boolean comes) {
+      return new Count(stays ? units : 0, !stays && comes ? units : 0, stays || comes ? 0 : units);
     }
 
     Count and(Count more) {
@@ -85,6 +80,7 @@ final class Exchange {
     if (offered.isEmpty()) {
       return Optional.empty();
     }
+    boolean insists = Double.isInfinite(eagerness);
     List<Chunk> aside = open.stream().filter(chunk -> !mayGoIn(chunk)).toList();
     Set<UnitKind> left = new HashSet<>();
     offered.forEach(chunk -> left.add(kind(chunk)));
@@ -94,17 +90,12 @@ final class Exchange {
     for (Chunk chunk : offered) {
       counts.merge(
           kind(chunk),
-          Count.NONE.with(
-              chunk.numbers().size(),
-              hasToStay(chunk),
-              Double.isInfinite(eagerness) && open.contains(chunk)),
+          Count.of(chunk.numbers().size(), hasToStay(chunk), insists && open.contains(chunk)),
           Count::and);
     }
     KilnProgram program = loaded.firing().program();
-    List<Asked> asked = asked(counts, left, eagerness);
-    return (Double.isInfinite(eagerness)
-            ? loads.anew(program, asked, steps)
-            : loads.load(program, asked, steps))
+    List<Asked> asked = asked(counts, left, insists ? 1 : eagerness);
+    return (insists ? loads.anew(program, asked, steps) : loads.load(program, asked, steps))
         .filter(
             answer ->
                 counts.entrySet().stream()
@@ -118,7 +109,7 @@ final class Exchange {
     List<Asked> asked = new ArrayList<>();
     counts.forEach(
         (kind, count) -> {
-          double eager = left.contains(kind) && Double.isFinite(eagerness) ? eagerness : 1;
+          double eager = left.contains(kind) ? eagerness : 1;
           int weight = count.may() == 0 ? 1 : room.weight(kind, kiln, least, eager);
           asked.add(new Asked(kind, count.must(), 0, count.may(), weight));
         });

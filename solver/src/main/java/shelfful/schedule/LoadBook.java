@@ -95,7 +95,7 @@ final class LoadBook {
 
   /** The best load of every column plan, none of them begun from an earlier one. */
   Optional<LoadAnswer> anew(KilnProgram program, List<Asked> asked, int steps) {
-    return trial(program, asked, steps, false).best();
+    return trial(program, asked, steps, false, List.of()).best();
   }
 
   /** Several loads bettered together, by where loads come from. */
@@ -130,25 +130,31 @@ final class LoadBook {
       return plan(program, asked, steps, Optional.empty(), true);
     }
     Optional<String> favourite = favourites.get().plan(program);
-    if (favourite.isPresent()) {
-      Optional<LoadAnswer> answer = plan(program, asked, steps, favourite, true);
-      if (answer.filter(LoadBook::refusesNothing).isPresent()) {
-        return answer;
-      }
-      // What cannot stand in one column plan may stand in another: only all of them refuse it.
+    Optional<LoadAnswer> answer =
+        favourite.flatMap(plan -> plan(program, asked, steps, Optional.of(plan), true));
+    if (answer.filter(LoadBook::refusesNothing).isPresent()) {
+      return answer;
     }
-    PlanTrial trial = trial(program, asked, steps, true);
+    // What cannot stand in one column plan may stand in another: only all of them refuse it.
+    PlanTrial trial = trial(program, asked, steps, true, answer.stream().toList());
     if (trial.answers().stream().noneMatch(LoadBook::takesAll)) {
       favourites.get().tried(program, trial.shares());
     }
     return trial.best();
   }
 
-  /** Every column plan on its own, until all that is asked for goes in. */
-  private PlanTrial trial(KilnProgram program, List<Asked> asked, int steps, boolean fromLike) {
-    List<LoadAnswer> answers = new ArrayList<>();
+  /**
+   * Every column plan on its own, until all that is asked for goes in.
+   *
+   * @param known answers in some of them
+   */
+  private PlanTrial trial(
+      KilnProgram program, List<Asked> asked, int steps, boolean fromLike, List<LoadAnswer> known) {
+    List<LoadAnswer> answers = new ArrayList<>(known);
     for (ColumnPlan plan : studio.kiln(program.kilnId()).orElseThrow().columnPlans()) {
-      if (answers.stream().noneMatch(LoadBook::takesAll)) {
+      boolean isKnown =
+          known.stream().anyMatch(answer -> answer.load().columnPlanId().equals(plan.id()));
+      if (!isKnown && answers.stream().noneMatch(LoadBook::takesAll)) {
         plan(program, asked, steps, Optional.of(plan.id()), fromLike).ifPresent(answers::add);
       }
     }

@@ -7,7 +7,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -417,24 +416,13 @@ class WeekInspectorTest {
 
   @Test
   void wishesThatAnOrderGoesTogether() {
-    WeekRequest asked =
-        Weeks.week(
-            7,
-            List.of(Weeks.kiln("K1", Weeks.weekdays())),
-            List.of(Weeks.ordered("A", "tower", 2, Stage.GLAZED, "the tall pair")));
     WeekRequest together =
-        new WeekRequest(
-            asked.studio(),
-            asked.start(),
-            asked.lastDay(),
-            asked.lines(),
-            asked.kilns(),
-            asked.pauses(),
-            asked.tariff(),
-            new TreeSet<>(List.of("the tall pair")),
-            asked.held(),
-            asked.earlier(),
-            asked.effort());
+        Weeks.together(
+            Weeks.week(
+                7,
+                List.of(Weeks.kiln("K1", Weeks.weekdays())),
+                List.of(Weeks.ordered("A", "tower", 2, Stage.GLAZED, "the tall pair"))),
+            List.of("the tall pair"));
 
     InspectedWeek week = new PlanAWeek(together).run(WeekListener.none()).orElseThrow();
 

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import shelfful.app.PlanALoad;
 import shelfful.app.PlanListener;
 import shelfful.app.SearchLength;
@@ -45,20 +44,9 @@ final class GlazeFirings {
    * @param together orders that ask to go together
    */
   GlazeFirings(Set<String> together, WareLine... ware) {
-    WeekRequest plain = Weeks.week(14, List.of(Weeks.kiln("K1", Weeks.weekdays())), List.of(ware));
     week =
-        new WeekRequest(
-            plain.studio(),
-            plain.start(),
-            plain.lastDay(),
-            plain.lines(),
-            plain.kilns(),
-            plain.pauses(),
-            plain.tariff(),
-            new TreeSet<>(together),
-            plain.held(),
-            plain.earlier(),
-            plain.effort());
+        Weeks.together(
+            Weeks.week(14, List.of(Weeks.kiln("K1", Weeks.weekdays())), List.of(ware)), together);
     ground = new Ground(week);
     room = new RoomBook(week, ground.kinds()).forSearched();
     loads = new LoadBook(week.studio(), new Source(week), 1, Optional.of(new FavouritePlans()));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import shelfful.fixture.Weeks;
 import shelfful.ware.Stage;
@@ -43,6 +44,16 @@ class ReshufflingTest {
     return GlazeFirings.standing(firing);
   }
 
+  /** Batch and number of all that goes into a firing. */
+  private static List<String> units(RealFiring firing) {
+    return firing.going().stream()
+        .flatMap(
+            going ->
+                going.numbers().stream()
+                    .map(number -> going.lot().members().get(0).batch().id() + number))
+        .toList();
+  }
+
   @Test
   void whatThereIsRoomForGoesIn() {
     fires(0, chunk("A", 0, 1, 2));
@@ -66,15 +77,14 @@ class ReshufflingTest {
     Rollout.Rolled settled = settled(chunk("B", 5 * DAY, 2)).orElseThrow();
 
     assertThat(settled.open()).isEmpty();
-    RealFiring later = settled.firings().get(1);
-    assertThat(standing(later)).hasSize(2);
-    assertThat(
-            later.going().stream()
-                .filter(going -> going.lot().members().get(0).batch().id().equals("B"))
-                .flatMap(going -> going.numbers().stream()))
-        .as("ready on Saturday")
-        .contains(2);
-    assertThat(standing(settled.firings().get(0))).hasSize(2);
+    List<String> sooner = units(settled.firings().get(0));
+    List<String> later = units(settled.firings().get(1));
+    assertThat(later).as("ready on Saturday").hasSize(2).contains("B2");
+    assertThat(sooner).hasSize(2);
+    assertThat(Stream.concat(sooner.stream(), later.stream()))
+        .as("each in one of them")
+        .containsExactlyInAnyOrder("A1", "A2", "B1", "B2");
+    settled.firings().forEach(firing -> assertThat(standing(firing)).hasSize(2));
   }
 
   @Test
