@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -113,11 +114,16 @@ class ReshufflingTest {
   @Test
   void whatMayGoNowhereIsNotLookedAt() {
     fires(7, chunk("A", 0, 1));
+    Chunk ready = chunk("A", 0, 2);
+    UnitKind basin = ready.lot().glaze().orElseThrow();
+    // As though twenty basins had gone in, so that one is little.
+    week.room().learn(firings.get(0).program(), 0, Map.of(basin, 20), false);
 
-    assertThat(reshuffling.isLittle(firings, List.of(chunk("A", 8 * DAY, 2))))
+    assertThat(reshuffling.isLittle(firings, List.of(ready))).isTrue();
+    assertThat(reshuffling.isLittle(firings, List.of(ready, chunk("A", 8 * DAY, 3))))
         .as("ready after the only firing is loaded")
         .isFalse();
-    assertThat(reshuffling.isLittle(firings, List.of(chunk("C", 0, 2))))
+    assertThat(reshuffling.isLittle(firings, List.of(ready, chunk("C", 0, 2))))
         .as("due before it is unpacked")
         .isFalse();
   }
