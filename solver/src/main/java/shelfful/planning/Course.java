@@ -12,8 +12,8 @@ import java.util.function.UnaryOperator;
 /**
  * How a budget is spent: first every column plan is tried, those that come out nearly alike again;
  * then the best goes on in a hurry, then with patience. In time two desks with seeds of their own
- * work side by side and meet after every round; in steps one works alone, so that the outcome is
- * repeatable.
+ * work side by side and meet after every round, and before that some loads are begun anew (decision
+ * 0038); in steps one works alone, so that the outcome is repeatable.
  */
 final class Course {
   /** How much of the budget goes into the first trial of all column plans together. */
@@ -22,11 +22,29 @@ final class Course {
   /** The second trial, of plans that come out nearly alike, is so much of the first. */
   private static final double SECOND_TRIAL = 0.5;
 
+  /** Share of the best worth from which a plan is nearly as good after a trial in steps. */
+  private static final double NEARLY = 0.99;
+
+  /** The same after a trial in time, which says less: most are the first thing a machine does. */
+  private static final double NEARLY_IN_TIME = 0.97;
+
   /**
    * How much of the rest goes into the quick search; what is left retries what was refused in a
    * hurry.
    */
   private static final double QUICK_SHARE = 0.6;
+
+  /** So many times in time each of two desks begins a load anew. */
+  private static final int STARTS = 5;
+
+  /** How much of what is left after the trials goes into one such start. */
+  private static final double START_SHARE = 0.08;
+
+  /** A start with less time for each layer of the load at hand comes to nothing. */
+  private static final int LEAST_MILLIS = 20;
+
+  /** Loads begun anew have rounds of their own, for the sake of their chance. */
+  private static final int FIRST_START = 100;
 
   private static final int TRIALS = 2;
   private static final int THREADS = 2;
@@ -51,7 +69,7 @@ final class Course {
         left = left.without(each);
       }
       each = each.share(SECOND_TRIAL);
-      open = nearlyAlike(open);
+      open = nearlyAlike(open, NEARLY);
     }
     PlanDesk desk = lead.desk();
     SearchBudget quick = left.share(QUICK_SHARE);
@@ -70,24 +88,46 @@ final class Course {
         int round = -trial;
         together(workers, open.stream().map(desk -> tried(desk, share, round)).toList());
         each = each.anew().share(SECOND_TRIAL);
-        open = nearlyAlike(open);
+        open = nearlyAlike(open, NEARLY_IN_TIME);
       }
       PlanDesk first = lead.desk();
       PlanDesk second = another.apply(first);
-      for (int round = 1; round <= ROUNDS && !stop.getAsBoolean(); round++) {
-        if (round == HASTY_ROUNDS + 1) {
-          first.tryHarder();
-          second.tryHarder();
-        }
-        SearchBudget share = budget.share(1.0 / (ROUNDS + 1 - round));
-        int number = round;
-        together(
-            workers,
-            List.of(() -> search(first, share, number), () -> search(second, share, number)));
-        first.meet(second);
+      if (first.mayStartAnew()) {
+        startAnew(workers, first, second, budget);
       }
+      goOn(workers, first, second, budget);
     } finally {
       workers.shutdownNow();
+    }
+  }
+
+  private void startAnew(
+      ExecutorService workers, PlanDesk first, PlanDesk second, SearchBudget budget) {
+    for (int start = 0; start < STARTS && !stop.getAsBoolean(); start++) {
+      SearchBudget share = budget.share(START_SHARE / (1 - START_SHARE * start));
+      if (!share.lasts((long) LEAST_MILLIS * first.merit().layers())) {
+        return;
+      }
+      int round = FIRST_START + start;
+      together(
+          workers,
+          List.of(() -> startAnew(first, share, round), () -> startAnew(second, share, round)));
+      first.meet(second);
+    }
+  }
+
+  private void goOn(ExecutorService workers, PlanDesk first, PlanDesk second, SearchBudget budget) {
+    for (int round = 1; round <= ROUNDS && !stop.getAsBoolean(); round++) {
+      if (round == HASTY_ROUNDS + 1) {
+        first.tryHarder();
+        second.tryHarder();
+      }
+      SearchBudget share = budget.share(1.0 / (ROUNDS + 1 - round));
+      int number = round;
+      together(
+          workers,
+          List.of(() -> search(first, share, number), () -> search(second, share, number)));
+      first.meet(second);
     }
   }
 
@@ -101,14 +141,20 @@ final class Course {
     return () -> search(desk, budget.anew(), round);
   }
 
-  private List<PlanDesk> nearlyAlike(List<PlanDesk> desks) {
+  private List<PlanDesk> nearlyAlike(List<PlanDesk> desks, double least) {
     Merit best = lead.desk().merit();
-    return desks.stream().filter(desk -> desk.merit().isNearly(best)).toList();
+    return desks.stream().filter(desk -> desk.merit().isNearly(best, least)).toList();
   }
 
   private void search(PlanDesk desk, SearchBudget budget, int round) {
     if (!budget.isSpent() && !stop.getAsBoolean()) {
       desk.searchOn(budget, round, () -> lead.offer(desk));
+    }
+  }
+
+  private void startAnew(PlanDesk desk, SearchBudget budget, int round) {
+    if (!budget.isSpent() && !stop.getAsBoolean()) {
+      desk.startAnew(budget, round, () -> lead.offer(desk));
     }
   }
 

@@ -10,14 +10,20 @@ import shelfful.planning.Stacking.LevelStand;
  * it is are given other contents.
  */
 final class LayersMetProposals {
-  /** Of 100 proposals, how many times a new layer is looked for. */
-  private static final int PRICED = 45;
+  /**
+   * How often which proposal is made, in 100.
+   *
+   * @param priced of all, how many times a new layer is looked for
+   * @param exchanged of those, how many times pieces of a known one are exchanged
+   * @param rechosen of others, how many times a few shelves are chosen anew
+   */
+  private record Shares(int priced, int exchanged, int rechosen) {}
 
-  /** Of 100 of those, how many times pieces of a known one are exchanged. */
-  private static final int EXCHANGED = 50;
+  /** Where steps are counted, what takes long costs no more. */
+  private static final Shares IN_STEPS = new Shares(45, 50, 50);
 
-  /** Of 100 others, how many times a few shelves are chosen anew. */
-  private static final int RECHOSEN = 50;
+  /** In time a share goes with what it brought for the time it took (decision 0038). */
+  private static final Shares IN_TIME = new Shares(50, 60, 20);
 
   private static final int MOST_SHELVES = 4;
 
@@ -31,6 +37,7 @@ final class LayersMetProposals {
   private final PricedFiller filler;
   private final LayerChooser chooser;
   private final Rechooser rechooser;
+  private Shares shares = IN_STEPS;
 
   LayersMetProposals(SketchJudge judge, Appeal appeal) {
     this.judge = judge;
@@ -47,12 +54,17 @@ final class LayersMetProposals {
     return chooser != null;
   }
 
+  /** From now on proposes for a search that ends by time, or after so many steps. */
+  void inTime(boolean time) {
+    shares = time ? IN_TIME : IN_STEPS;
+  }
+
   /** A changed copy, or null when it is another's turn. */
   Sketch propose(Sketch now, Random random) {
     if (chooser == null) {
       return null;
     }
-    if (random.nextInt(100) < PRICED) {
+    if (random.nextInt(100) < shares.priced) {
       price(now, random);
       if (chooser.news() >= ENOUGH_NEWS) {
         Sketch chosen = chooser.choose(now, random);
@@ -61,7 +73,7 @@ final class LayersMetProposals {
         }
       }
     }
-    if (random.nextInt(100) < RECHOSEN) {
+    if (random.nextInt(100) < shares.rechosen) {
       Sketch sketch = now.copy();
       int shelves = 2 + random.nextInt(MOST_SHELVES - 1);
       double loss = MOST_LOSS * random.nextDouble();
@@ -85,7 +97,7 @@ final class LayersMetProposals {
         int[] kinds = judge.byKind(now.counts(at[0], at[1], spot.place()));
         heightClass = judge.classes().of(kinds);
       }
-      if (random.nextInt(100) < EXCHANGED) {
+      if (random.nextInt(100) < shares.exchanged) {
         filler.exchange(spot, level, heightClass, chooser.prices(), random);
       } else {
         filler.tryOnce(spot, level, heightClass, chooser.prices(), random);

@@ -12,9 +12,6 @@ import java.util.Comparator;
  * @param layers shelves used
  */
 record Merit(int broken, int mustGoWaiting, long worth, int layers) implements Comparable<Merit> {
-  /** Of two column plans tried for two seconds, one that is further behind seldom catches up. */
-  private static final double NEARLY = 0.99;
-
   private static final Comparator<Merit> BEST_LAST =
       Comparator.comparingInt((Merit merit) -> -merit.broken)
           .thenComparingInt(merit -> -merit.mustGoWaiting)
@@ -41,11 +38,13 @@ record Merit(int broken, int mustGoWaiting, long worth, int layers) implements C
 
   /**
    * Whether more search may well turn it round: as little broken or waiting, worth nearly as much.
+   *
+   * @param least share of the other's worth that is nearly as much
    */
-  boolean isNearly(Merit best) {
+  boolean isNearly(Merit best, double least) {
     return broken == best.broken
         && mustGoWaiting <= best.mustGoWaiting
-        && worth >= NEARLY * best.worth;
+        && worth >= least * best.worth;
   }
 
   @Override

@@ -3,6 +3,7 @@ package shelfful.planning;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.optaplanner.core.config.solver.EnvironmentMode;
@@ -218,6 +219,24 @@ final class PlanDesk {
                 better.run();
               }
             });
+  }
+
+  /** Whether searching from other loads is of use to the one at hand. */
+  boolean mayStartAnew() {
+    return earlier.isEmpty() && rebuilder.makesUseOfLayersMet();
+  }
+
+  /**
+   * Searches from a load made anew, with chance in what it is built of. The better of what comes of
+   * it and the load at hand is kept; what was found out about shelves is in any case.
+   */
+  void startAnew(SearchBudget budget, long round, Runnable better) {
+    Sketch kept = best;
+    best = rebuilder.greedy(new Random(seed * 31 + round));
+    searchOn(budget, round, better);
+    if (Merit.of(kept, judge).compareTo(merit()) > 0) {
+      best = kept;
+    }
   }
 
   /** Gives what was refused in a hurry another chance. */

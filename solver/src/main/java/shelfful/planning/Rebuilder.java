@@ -11,10 +11,13 @@ import java.util.function.DoubleSupplier;
  * proposal is mended and topped up with what waits, so most are loads that could be fired.
  */
 final class Rebuilder {
+  private static final double GREEDY_NOISE = 0.4;
+
   private final SketchJudge judge;
   private final LevelBuilder builder;
   private final Mender mender;
   private final LayersMetProposals layersMet;
+  private boolean time;
 
   Rebuilder(SketchJudge judge, Appeal appeal) {
     this.judge = judge;
@@ -24,34 +27,49 @@ final class Rebuilder {
   }
 
   /**
-   * The ways of changing a sketch, with how often each is tried in 100, alone and where layers met
-   * are made use of as well: there what is built wholly anew takes long and hardly ever is better.
+   * The ways of changing a sketch, with how often each is tried in 100: alone; where layers met are
+   * made use of as well, for there what is built wholly anew hardly ever is better; and there in
+   * time, where a share goes with what it brought for the time it took (decision 0038).
    */
   private enum Way {
-    ONE_LEVEL(26, 22),
-    TWO_LEVELS(30, 14),
-    THIN_AND_REFILL(24, 48),
-    SWAP_LEVELS(12, 12),
-    WHOLE_COLUMN(8, 4);
+    ONE_LEVEL(26, 22, 15),
+    TWO_LEVELS(30, 14, 12),
+    THIN_AND_REFILL(24, 48, 62),
+    SWAP_LEVELS(12, 12, 10),
+    WHOLE_COLUMN(8, 4, 1);
 
     private final int alone;
     private final int besideLayersMet;
+    private final int inTime;
 
-    Way(int alone, int besideLayersMet) {
+    Way(int alone, int besideLayersMet, int inTime) {
       this.alone = alone;
       this.besideLayersMet = besideLayersMet;
+      this.inTime = inTime;
     }
 
-    static Way pick(Random random, boolean layersMet) {
+    static Way pick(Random random, boolean layersMet, boolean time) {
       int drawn = random.nextInt(100);
       for (Way way : values()) {
-        drawn -= layersMet ? way.besideLayersMet : way.alone;
+        int beside = time ? way.inTime : way.besideLayersMet;
+        drawn -= layersMet ? beside : way.alone;
         if (drawn < 0) {
           return way;
         }
       }
       return ONE_LEVEL;
     }
+  }
+
+  /** From now on proposes for a search that ends by time, or after so many steps. */
+  void inTime(boolean ends) {
+    time = ends;
+    layersMet.inTime(ends);
+  }
+
+  /** Whether what is found out about layers in one load serves the others. */
+  boolean makesUseOfLayersMet() {
+    return layersMet.isAtWork();
   }
 
   /** A load at once: like {@link #greedy()}, but every shelf is left with room to spare. */
@@ -66,15 +84,23 @@ final class Rebuilder {
    * A first good load: the best-looking level of any column on top of it, until none can be built.
    */
   Sketch greedy() {
+    return greedy(() -> 1);
+  }
+
+  /** The same with what looks best blurred: every time another load. */
+  Sketch greedy(Random random) {
+    return greedy(() -> Math.exp(GREEDY_NOISE * random.nextGaussian()));
+  }
+
+  private Sketch greedy(DoubleSupplier noise) {
     Sketch sketch = judge.staying().bare();
-    DoubleSupplier plain = () -> 1;
     for (int c = 0; c < sketch.columns(); c++) {
-      fillHeld(sketch, c, 0, plain);
+      fillHeld(sketch, c, 0, noise);
     }
-    while (builder.buildBest(sketch, plain)) {
+    while (builder.buildBest(sketch, noise)) {
       // each round builds one level
     }
-    boolean mended = finish(sketch, plain, levels(sketch));
+    boolean mended = finish(sketch, noise, levels(sketch));
     if (mended && isSound(sketch)) {
       return sketch;
     }
@@ -142,7 +168,7 @@ final class Rebuilder {
       return finish(sketch, noise, levels(sketch)) ? sketch : null;
     }
     int[] at = levels.get(random.nextInt(levels.size()));
-    switch (Way.pick(random, layersMet.isAtWork())) {
+    switch (Way.pick(random, layersMet.isAtWork(), time)) {
       case ONE_LEVEL -> rebuild(sketch, at, 1, noise);
       case TWO_LEVELS -> rebuildTwo(sketch, at, random, noise);
       case THIN_AND_REFILL -> thin(sketch, at, random);

@@ -43,6 +43,11 @@ public final class SearchBudget {
     return until - clock.getAsLong();
   }
 
+  /** Whether so much time or more is left; of a budget in steps nobody knows. */
+  boolean lasts(long atLeastMillis) {
+    return !isInSteps() && millisLeft() >= atLeastMillis;
+  }
+
   /** A share of what is left of it now. */
   SearchBudget share(double share) {
     return isInSteps()

@@ -30,6 +30,7 @@ final class Workbench {
   /** From now on makes proposals until a budget is spent, and then says so. */
   void until(SearchBudget next, Runnable spent) {
     budget = next;
+    rebuilder.inTime(!next.isInSteps());
     atTheEnd = spent;
   }
 

@@ -25,13 +25,14 @@ class MeritTest {
   }
 
   @Test
-  void nearlyAsGoodIsWithinAHundredthOfTheWorthAndNothingElseWorse() {
+  void nearlyAsGoodIsWorthTheShareThatIsAskedAndNothingElseWorse() {
     Merit best = new Merit(0, 1, 10_000, 5);
-    assertThat(new Merit(0, 1, 9_900, 9).isNearly(best)).isTrue();
-    assertThat(best.isNearly(best)).isTrue();
-    assertThat(new Merit(0, 1, 9_899, 5).isNearly(best)).isFalse();
-    assertThat(new Merit(0, 2, 10_000, 5).isNearly(best)).isFalse();
-    assertThat(new Merit(1, 1, 10_000, 5).isNearly(best)).isFalse();
+    assertThat(new Merit(0, 1, 9_900, 9).isNearly(best, 0.99)).isTrue();
+    assertThat(best.isNearly(best, 0.99)).isTrue();
+    assertThat(new Merit(0, 1, 9_899, 5).isNearly(best, 0.99)).isFalse();
+    assertThat(new Merit(0, 1, 9_899, 5).isNearly(best, 0.97)).isTrue();
+    assertThat(new Merit(0, 2, 10_000, 5).isNearly(best, 0.99)).isFalse();
+    assertThat(new Merit(1, 1, 10_000, 5).isNearly(best, 0.99)).isFalse();
   }
 
   @Test

@@ -45,4 +45,14 @@ class SearchBudgetTest {
     now.set(1500);
     assertThat(budget.isSpent()).isTrue();
   }
+
+  @Test
+  void lastsWhatIsLeftOfIt() {
+    AtomicLong now = new AtomicLong(1000);
+    SearchBudget budget = SearchBudget.ofMillis(500, now::get);
+    now.set(1200);
+    assertThat(budget.lasts(300)).isTrue();
+    assertThat(budget.lasts(301)).isFalse();
+    assertThat(SearchBudget.ofSteps(1_000_000).lasts(1)).isFalse();
+  }
 }
