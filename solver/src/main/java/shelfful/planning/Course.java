@@ -40,8 +40,11 @@ final class Course {
   /** How much of what is left after the trials goes into one such start. */
   private static final double START_SHARE = 0.08;
 
+  /** No start is given more: who waits for something better sees nothing of most of them. */
+  private static final int MOST_MILLIS = 1000;
+
   /** A start with less time for each layer of the load at hand comes to nothing. */
-  private static final int LEAST_MILLIS = 20;
+  private static final int LEAST_MILLIS = 25;
 
   /** Loads begun anew have rounds of their own, for the sake of their chance. */
   private static final int FIRST_START = 100;
@@ -104,7 +107,8 @@ final class Course {
   private void startAnew(
       ExecutorService workers, PlanDesk first, PlanDesk second, SearchBudget budget) {
     for (int start = 0; start < STARTS && !stop.getAsBoolean(); start++) {
-      SearchBudget share = budget.share(START_SHARE / (1 - START_SHARE * start));
+      SearchBudget share =
+          budget.share(START_SHARE / (1 - START_SHARE * start)).atMost(MOST_MILLIS);
       if (!share.lasts((long) LEAST_MILLIS * first.merit().layers())) {
         return;
       }

@@ -55,6 +55,11 @@ public final class SearchBudget {
         : ofMillis(Math.round(Math.max(0, millisLeft()) * share), clock);
   }
 
+  /** What is left of it now, but no longer than so many milliseconds; steps stay as many. */
+  SearchBudget atMost(long most) {
+    return isInSteps() ? this : ofMillis(Math.min(most, Math.max(0, millisLeft())), clock);
+  }
+
   /** So much again, a time from now on. */
   SearchBudget anew() {
     return new SearchBudget(steps, clock, millis);

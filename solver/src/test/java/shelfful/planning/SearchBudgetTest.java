@@ -55,4 +55,15 @@ class SearchBudgetTest {
     assertThat(budget.lasts(301)).isFalse();
     assertThat(SearchBudget.ofSteps(1_000_000).lasts(1)).isFalse();
   }
+
+  @Test
+  void isCutToAtMost() {
+    AtomicLong now = new AtomicLong(1000);
+    SearchBudget budget = SearchBudget.ofMillis(500, now::get);
+    assertThat(budget.atMost(80).termination().getMillisecondsSpentLimit()).isEqualTo(80);
+    now.set(1450);
+    assertThat(budget.atMost(80).termination().getMillisecondsSpentLimit()).isEqualTo(50);
+    SearchBudget steps = SearchBudget.ofSteps(7).atMost(3);
+    assertThat(steps.termination().getScoreCalculationCountLimit()).isEqualTo(7);
+  }
 }
