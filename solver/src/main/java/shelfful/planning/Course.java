@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
@@ -106,17 +107,15 @@ final class Course {
 
   private void startAnew(
       ExecutorService workers, PlanDesk first, PlanDesk second, SearchBudget budget) {
+    SearchBudget each = budget.share(START_SHARE).atMost(MOST_MILLIS);
     for (int start = 0; start < STARTS && !stop.getAsBoolean(); start++) {
-      SearchBudget share =
-          budget.share(START_SHARE / (1 - START_SHARE * start)).atMost(MOST_MILLIS);
+      SearchBudget share = each.anew();
       if (!share.lasts((long) LEAST_MILLIS * first.merit().layers())) {
         return;
       }
       int round = FIRST_START + start;
-      together(
-          workers,
-          List.of(() -> startAnew(first, share, round), () -> startAnew(second, share, round)));
-      first.meet(second);
+      sideBySide(
+          workers, first, second, desk -> desk.startAnew(share, round, () -> lead.offer(desk)));
     }
   }
 
@@ -128,11 +127,14 @@ final class Course {
       }
       SearchBudget share = budget.share(1.0 / (ROUNDS + 1 - round));
       int number = round;
-      together(
-          workers,
-          List.of(() -> search(first, share, number), () -> search(second, share, number)));
-      first.meet(second);
+      sideBySide(workers, first, second, desk -> search(desk, share, number));
     }
+  }
+
+  private static void sideBySide(
+      ExecutorService workers, PlanDesk first, PlanDesk second, Consumer<PlanDesk> work) {
+    together(workers, List.of(() -> work.accept(first), () -> work.accept(second)));
+    first.meet(second);
   }
 
   private static Thread worker(Runnable work) {
@@ -153,12 +155,6 @@ final class Course {
   private void search(PlanDesk desk, SearchBudget budget, int round) {
     if (!budget.isSpent() && !stop.getAsBoolean()) {
       desk.searchOn(budget, round, () -> lead.offer(desk));
-    }
-  }
-
-  private void startAnew(PlanDesk desk, SearchBudget budget, int round) {
-    if (!budget.isSpent() && !stop.getAsBoolean()) {
-      desk.startAnew(budget, round, () -> lead.offer(desk));
     }
   }
 
